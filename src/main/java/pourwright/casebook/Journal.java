@@ -1,0 +1,98 @@
+package pourwright.casebook;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+import pourwright.advice.BadAnswer;
+import pourwright.facts.Answers;
+import pourwright.knowledge.Json;
+
+/**
+ * The unfinished conversation on disk: one line per answer, forced out before the next question is asked, so that a
+ * program killed at any moment loses nothing that was answered. A line cut short by the kill is passed over.
+ */
+public final class Journal {
+    private final Path file;
+
+    /** @param shop the workshop's folder; made when it is not there */
+    public Journal(Path shop) {
+        this.file = shop.resolve("unfinished.jsonl");
+    }
+
+    /** Starts anew. */
+    public void begin() throws IOException {
+        Files.createDirectories(file.getParent());
+        Files.deleteIfExists(file);
+    }
+
+    /** Notes an answer. */
+    public void set(String id, Object raw) throws IOException {
+        ObjectNode line = Json.mapper().createObjectNode();
+        line.put("set", id);
+        line.set("to", Json.mapper().valueToTree(raw));
+        append(line);
+    }
+
+    /** Notes that an answer was taken back. */
+    public void unset(String id) throws IOException {
+        append(Json.mapper().createObjectNode().put("unset", id));
+    }
+
+    /** The conversation is over: nothing is left to resume. */
+    public void end() throws IOException {
+        Files.deleteIfExists(file);
+    }
+
+    private void append(ObjectNode line) throws IOException {
+        Files.createDirectories(file.getParent());
+        ByteBuffer bytes = ByteBuffer.wrap((line + "\n").getBytes(StandardCharsets.UTF_8));
+        try (FileChannel out = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
+            while (bytes.hasRemaining()) {
+                out.write(bytes);
+            }
+            out.force(true);
+        }
+    }
+
+    /** The answers of the unfinished conversation, if there is one with at least one answer. */
+    public Optional<Answers> unfinished(AnswersJson reader) {
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
+        Answers answers = Answers.NONE;
+        try {
+            for (String line : Files.readString(file, StandardCharsets.UTF_8).split("\n")) {
+                answers = replay(answers, line, reader);
+            }
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+        return answers.all().isEmpty() ? Optional.empty() : Optional.of(answers);
+    }
+
+    private static Answers replay(Answers answers, String line, AnswersJson reader) {
+        try {
+            JsonNode node = Json.mapper().readTree(line);
+            if (node.has("unset")) {
+                return answers.without(node.get("unset").asText());
+            }
+            if (!node.has("set")) {
+                return answers;
+            }
+            JsonNode to = node.path("to");
+            Object raw = to.isNull() ? null : to.isTextual() ? to.textValue() : to.isBoolean() ? to.booleanValue() : to.decimalValue();
+            return reader.with(answers, node.get("set").asText(), raw);
+        } catch (JsonProcessingException | BadAnswer e) {
+            // A line cut short by a kill, or an answer that this version no longer takes: the rest still counts.
+            return answers;
+        }
+    }
+}

@@ -1,0 +1,141 @@
+package pourwright.casebook;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collection;
+import pourwright.advice.BadAnswer;
+import pourwright.advice.Consultation;
+import pourwright.advice.Finding;
+import pourwright.advice.Step;
+import pourwright.advice.Wording;
+import pourwright.facts.Estimate;
+import pourwright.figures.FigureDef;
+import pourwright.figures.FigureValue;
+import pourwright.knowledge.Json;
+import pourwright.knowledge.Knowledge;
+import pourwright.units.Dimension;
+import pourwright.units.Show;
+
+/** A consultation or a figure as one JSON object. Its shape is fixed: other programs depend on it. */
+public final class ResultJson {
+    private static final char JOIN = '\u00a0';
+
+    private final Knowledge knowledge;
+
+    public ResultJson(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    /** The whole of a consultation. */
+    public ObjectNode of(Consultation c) {
+        Wording wording = new Wording(knowledge, c.answers(), c.figures());
+        ObjectNode out = Json.mapper().createObjectNode();
+        out.put("verdict", c.verdict().word());
+        ArrayNode findings = out.putArray("findings");
+        c.findings().forEach(f -> findings.add(finding(f)));
+        ObjectNode figures = out.putObject("figures");
+        c.figures().forEach((id, v) -> figures.set(id, quantity(v, wording)));
+        ArrayNode timetable = out.putArray("timetable");
+        c.timetable().forEach(s -> timetable.add(step(s)));
+        texts(out, "methods", c.methods());
+        texts(out, "rules-fired", c.rulesFired());
+        texts(out, "assumed", c.assumed());
+        texts(out, "unasked", c.unasked());
+        return out;
+    }
+
+    /** One figure on its own, with its formula, sources and what it depends on most. */
+    public ObjectNode figure(FigureValue v, Wording wording, Collection<String> assumed) {
+        ObjectNode out = Json.mapper().createObjectNode();
+        ObjectNode q = quantity(v, wording);
+        FigureDef def = v.definition();
+        if (def != null) {
+            q.put("formula", def.words());
+            texts(q, "sources", def.sources());
+        }
+        q.put("depends-on-most", v.dependsOnMost());
+        out.putObject("figures").set(v.id(), q);
+        texts(out, "assumed", assumed);
+        return out;
+    }
+
+    /** What went wrong, in the shape programs expect. */
+    public static ObjectNode error(BadAnswer e) {
+        return error(e.field(), e.getMessage());
+    }
+
+    /** What went wrong, in the shape programs expect. */
+    public static ObjectNode error(String field, String message) {
+        ObjectNode out = Json.mapper().createObjectNode();
+        out.putObject("error").put("field", field).put("message", plain(message));
+        return out;
+    }
+
+    private static ObjectNode finding(Finding f) {
+        ObjectNode out = Json.mapper().createObjectNode();
+        out.put("id", f.id());
+        out.put("topic", f.topic());
+        out.put("strength", f.strength().word());
+        out.put("say", plain(f.say()));
+        out.put("because", plain(f.because()));
+        out.put("rule", f.rule().id());
+        texts(out, "sources", f.rule().sources());
+        texts(out, "answers", f.answers());
+        texts(out, "figures", f.figures());
+        return out;
+    }
+
+    private static ObjectNode quantity(FigureValue v, Wording wording) {
+        ObjectNode q = quantity(v.si(), v.dimension(), wording.show(v));
+        if (v.caveat() == null) {
+            q.put("valid", true);
+        } else {
+            q.put("valid", plain(v.caveat()));
+        }
+        return q;
+    }
+
+    private static ObjectNode step(Step s) {
+        ObjectNode out = Json.mapper().createObjectNode();
+        out.set("at", quantity(s.atS(), Dimension.TIME, clock(s.atS().typical())));
+        out.set("lasts", quantity(s.lastsS(), Dimension.TIME, clock(s.lastsS().typical())));
+        out.put("step", plain(s.say()));
+        out.put("watch-for", plain(s.watch()));
+        return out;
+    }
+
+    private static String clock(double seconds) {
+        if (Double.isInfinite(seconds)) {
+            return "never";
+        }
+        return seconds < 0 ? "-" + Show.time(-seconds) : Show.time(seconds);
+    }
+
+    private static ObjectNode quantity(Estimate e, Dimension d, String shown) {
+        ObjectNode q = Json.mapper().createObjectNode();
+        number(q, "value", e.typical());
+        number(q, "low", e.low());
+        number(q, "high", e.high());
+        q.put("unit", d.siUnit());
+        q.put("shown", plain(shown));
+        return q;
+    }
+
+    /** A value that is never reached has no number: JSON knows no infinity. */
+    private static void number(ObjectNode q, String name, double value) {
+        if (Double.isInfinite(value)) {
+            q.putNull(name);
+        } else {
+            q.put(name, value);
+        }
+    }
+
+    private static void texts(ObjectNode out, String name, Collection<String> all) {
+        ArrayNode array = out.putArray(name);
+        all.forEach(array::add);
+    }
+
+    private static String plain(String text) {
+        return text.replace(JOIN, ' ');
+    }
+}

@@ -1,0 +1,30 @@
+package pourwright.cli;
+
+import java.util.List;
+import pourwright.advice.BadAnswer;
+import pourwright.casebook.AnswersJson;
+import pourwright.facts.Answers;
+
+/** Answers given on the command line as {@code id=value}. */
+final class Given {
+    private Given() {}
+
+    static Answers read(List<String> words, AnswersJson reader) {
+        Answers answers = Answers.NONE;
+        for (String word : words) {
+            int at = word.indexOf('=');
+            if (at <= 0) {
+                throw new BadAnswer(
+                        "answers",
+                        "\"" + shown(word) + "\" is not an answer. Give answers as id=value, for example material=tin-silicone.");
+            }
+            answers = reader.with(answers, word.substring(0, at).strip(), word.substring(at + 1));
+        }
+        return answers;
+    }
+
+    private static String shown(String text) {
+        String plain = text.replaceAll("\\p{Cntrl}", " ");
+        return plain.length() <= 40 ? plain : plain.substring(0, 40) + "…";
+    }
+}

@@ -1,0 +1,105 @@
+package pourwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import pourwright.advice.Advisor;
+import pourwright.advice.BadAnswer;
+import pourwright.advice.Consultation;
+import pourwright.advice.Verdict;
+import pourwright.casebook.AnswersJson;
+import pourwright.casebook.CaseFile;
+import pourwright.casebook.ResultJson;
+import pourwright.console.Page;
+import pourwright.facts.Answers;
+import pourwright.knowledge.Knowledge;
+
+/** Plans one pour, or many from a file. */
+@Command(
+        name = "plan",
+        description = "Plan a pour. Without --answers or --case it talks; answers given as id=value are not asked again.",
+        customSynopsis = {
+            "pourwright plan",
+            "       pourwright plan material=tin-silicone batch-mass=\"1.2 kg\" cup-volume=2",
+            "       pourwright plan --answers job.json --json",
+            "       pourwright plan --answers - --json < jobs.jsonl",
+            "       pourwright plan --case ear.case.json"
+        },
+        footer = {"", "\"pourwright questions\" lists every id. null or an absent id means don't know."})
+final class PlanCommand implements Callable<Integer> {
+    private final Program program;
+
+    @Mixin
+    private SharedOptions shared = new SharedOptions();
+
+    @Option(names = "--answers", paramLabel = "FILE", description = "Read answers: one JSON object, or one a line; - is standard input.")
+    private Path answersFile;
+
+    @Option(names = "--case", paramLabel = "FILE", description = "Read the answers of a saved case.")
+    private Path caseFile;
+
+    @Option(names = "--json", description = "Print one JSON object per job.")
+    private boolean asJson;
+
+    @Parameters(paramLabel = "id=value", description = "Answers already known.")
+    private List<String> words = new ArrayList<>();
+
+    PlanCommand(Program program) {
+        this.program = program;
+    }
+
+    @Override
+    public Integer call() {
+        Knowledge knowledge = program.knowledge(shared.knowledge);
+        AnswersJson reader = new AnswersJson(knowledge);
+        try {
+            Answers given = Given.read(words, reader);
+            if (answersFile != null && caseFile != null) {
+                throw new BadAnswer("answers", "Give either --answers or --case, not both.");
+            }
+            if (answersFile != null) {
+                return new Batch(program, knowledge, asJson).run(answersFile, given).code();
+            }
+            if (caseFile != null) {
+                Answers all = given;
+                for (var e : CaseFile.read(caseFile, reader).answers().all().entrySet()) {
+                    if (!given.has(e.getKey())) {
+                        all = all.with(e.getKey(), e.getValue().answer(), e.getValue().raw());
+                    }
+                }
+                return advise(program, knowledge, all, asJson).code();
+            }
+            if (asJson || shared.noInput) {
+                return advise(program, knowledge, given, asJson).code();
+            }
+            return Talk.plan(program, shared, knowledge, given).code();
+        } catch (BadAnswer e) {
+            if (asJson) {
+                program.out().println(ResultJson.error(e));
+            }
+            return program.failed(e).code();
+        }
+    }
+
+    /** Prints the advice for one job. */
+    static ExitCode advise(Program program, Knowledge knowledge, Answers answers, boolean asJson) {
+        Consultation c = Advisor.consult(answers, knowledge);
+        if (asJson) {
+            program.out().println(new ResultJson(knowledge).of(c));
+        } else {
+            Page page = new Page(c, knowledge, Talk.width(program), false);
+            List<String> lines = new ArrayList<>(page.first());
+            lines.add("");
+            lines.addAll(page.more());
+            lines.add("");
+            lines.addAll(page.cautions());
+            lines.forEach(program.out()::println);
+        }
+        return c.verdict() == Verdict.STOP ? ExitCode.STOP : ExitCode.ADVICE;
+    }
+}

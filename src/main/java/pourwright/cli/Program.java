@@ -1,0 +1,111 @@
+package pourwright.cli;
+
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.Map;
+import picocli.CommandLine;
+import pourwright.advice.BadAnswer;
+import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.KnowledgeFault;
+import pourwright.knowledge.KnowledgeReader;
+
+/** What every command needs: streams, environment, where the knowledge lies; and what becomes of faults. */
+final class Program {
+    private final InputStream in;
+    private final PrintStream out;
+    private final PrintStream err;
+    private final Map<String, String> environment;
+
+    Program(InputStream in, PrintStream out, PrintStream err, Map<String, String> environment) {
+        this.in = in;
+        this.out = out;
+        this.err = err;
+        this.environment = environment;
+    }
+
+    int run(String[] args) {
+        CommandLine line = new CommandLine(new RootCommand(this));
+        line.addSubcommand("plan", new PlanCommand(this));
+        line.addSubcommand("figure", new FigureCommand(this));
+        line.addSubcommand("questions", new QuestionsCommand(this));
+        line.addSubcommand("rules", new RulesCommand(this));
+        line.addSubcommand("check", new CheckCommand(this));
+        line.addSubcommand("resume", new ResumeCommand(this));
+        line.addSubcommand("replay", new ReplayCommand(this));
+        line.setOut(new java.io.PrintWriter(out, true));
+        line.setErr(new java.io.PrintWriter(err, true));
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        line.setParameterExceptionHandler((e, a) -> {
+            err.println(sentence(e.getMessage()) + " \"pourwright " + path(e.getCommandLine()) + "--help\" shows how it is used.");
+            return ExitCode.BAD_INPUT.code();
+        });
+        line.setExecutionExceptionHandler((e, cl, parsed) -> failed(e).code());
+        return line.execute(args);
+    }
+
+    private static String path(CommandLine cl) {
+        return cl.getParent() == null ? "" : cl.getCommandName() + " ";
+    }
+
+    private static String sentence(String message) {
+        String plain = message.replaceAll("\\p{Cntrl}", " ").strip();
+        return plain.endsWith(".") ? plain : plain + ".";
+    }
+
+    /** One sentence for what went wrong; nobody is shown a stack trace. */
+    ExitCode failed(Exception e) {
+        if (e instanceof BadAnswer b) {
+            err.println(b.getMessage().replace('\u00a0', ' '));
+            return ExitCode.BAD_INPUT;
+        }
+        if (e instanceof KnowledgeFault f) {
+            err.println("The knowledge cannot be used. " + f.getMessage());
+            return ExitCode.BAD_INPUT;
+        }
+        err.println("Pourwright met a fault of its own (" + e.getClass().getSimpleName()
+                + "). Nothing you typed is lost. Please report what you did.");
+        if ("1".equals(environment.get("POURWRIGHT_TRACE"))) {
+            e.printStackTrace(err);
+        }
+        return ExitCode.FAULT;
+    }
+
+    InputStream in() {
+        return in;
+    }
+
+    PrintStream out() {
+        return out;
+    }
+
+    PrintStream err() {
+        return err;
+    }
+
+    String environment(String name) {
+        return environment.getOrDefault(name, "");
+    }
+
+    /** The program's own folder, as the launcher says. */
+    private static Path home() {
+        return Path.of(System.getProperty("pourwright.home", "."));
+    }
+
+    Knowledge knowledge(Path named) {
+        return KnowledgeReader.read(named == null ? home().resolve("knowledge") : named);
+    }
+
+    /** The workshop's folder: named, or under the user's configuration folder. */
+    Path shop(Path named) {
+        if (named != null) {
+            return named;
+        }
+        String config = environment("XDG_CONFIG_HOME");
+        if (!config.isBlank()) {
+            return Path.of(config).resolve("pourwright");
+        }
+        String user = environment("HOME");
+        return Path.of(user.isBlank() ? System.getProperty("user.home", ".") : user).resolve(".config/pourwright");
+    }
+}

@@ -1,0 +1,70 @@
+package pourwright.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import pourwright.console.Wrap;
+import pourwright.knowledge.Json;
+import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.Question;
+
+/** Every question with its id, unit, range and choices. */
+@Command(
+        name = "questions",
+        description = "List every question: its id, what it takes, its choices.",
+        customSynopsis = {"pourwright questions", "       pourwright questions --json"})
+final class QuestionsCommand implements Callable<Integer> {
+    private final Program program;
+
+    @Mixin
+    private SharedOptions shared = new SharedOptions();
+
+    @Option(names = "--json", description = "Print one JSON object.")
+    private boolean asJson;
+
+    QuestionsCommand(Program program) {
+        this.program = program;
+    }
+
+    @Override
+    public Integer call() {
+        Knowledge knowledge = program.knowledge(shared.knowledge);
+        ArrayNode all = Json.mapper().createArrayNode();
+        for (Question q : knowledge.questions()) {
+            ObjectNode one = all.addObject();
+            one.put("id", q.id()).put("section", q.section()).put("ask", q.ask()).put("kind", q.kind()).put("help", q.help());
+            if (q.kind().equals("quantity")) {
+                one.put("quantity", q.quantity()).put("unit", q.unit()).put("min", q.min()).put("max", q.max());
+            }
+            if (q.example() != null) {
+                one.put("example", q.example());
+            }
+            ArrayNode choices = q.kind().equals("choice") || q.kind().equals("material") ? one.putArray("choices") : null;
+            q.choices().forEach(c -> choices.addObject().put("id", c.id()).put("text", c.text()));
+            if (q.kind().equals("material")) {
+                knowledge.materials().values().forEach(m -> choices.addObject().put("id", m.id()).put("text", m.name()));
+            }
+            if (!asJson) {
+                line(q);
+            }
+        }
+        if (asJson) {
+            program.out().println(Json.mapper().createObjectNode().set("questions", all));
+        }
+        return ExitCode.ADVICE.code();
+    }
+
+    private void line(Question q) {
+        String takes =
+                switch (q.kind()) {
+                    case "quantity" -> q.min() + " to " + q.max() + " " + q.unit();
+                    case "choice" -> String.join(" | ", q.choices().stream().map(Question.Choice::id).toList());
+                    case "ratio" -> "a ratio, for example " + q.example();
+                    default -> "a material, see --json";
+                };
+        Wrap.text(q.ask() + " " + takes, Talk.width(program), q.id() + ": ", "    ").forEach(program.out()::println);
+    }
+}

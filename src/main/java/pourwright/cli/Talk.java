@@ -1,0 +1,124 @@
+package pourwright.cli;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+import pourwright.casebook.AnswersJson;
+import pourwright.casebook.Journal;
+import pourwright.console.Conversation;
+import pourwright.console.Door;
+import pourwright.console.JLineDoor;
+import pourwright.console.PipeDoor;
+import pourwright.facts.Answers;
+import pourwright.knowledge.Knowledge;
+
+/** Opens the right door to the person and talks. */
+final class Talk {
+    private static final int USUAL_WIDTH = 80;
+    private static final int NARROWEST = 20;
+    private static final int WIDEST = 500;
+
+    private Talk() {}
+
+    /** The console: offers to resume what was left, then plans. */
+    static ExitCode console(Program program, SharedOptions shared) {
+        Knowledge knowledge = program.knowledge(shared.knowledge);
+        Path shop = program.shop(shared.shop);
+        return with(program, shared, door -> {
+            door.say("Pourwright: plans a pour, and says why. It does not replace the safety data sheet.");
+            Optional<Answers> left = new Journal(shop).unfinished(new AnswersJson(knowledge));
+            if (left.isPresent()) {
+                String sentence = "There is an unfinished plan with " + left.get().all().size() + " answers.";
+                door.say(sentence + " Go on with it? (Enter = yes, or \"no\")");
+                String said = door.ask("resume > ", List.of("yes", "no")).strip().toLowerCase(Locale.ROOT);
+                if (said.isEmpty() || said.startsWith("y") || said.equals("resume")) {
+                    return new Conversation(door, knowledge, shop, left.get()).run();
+                }
+            }
+            return new Conversation(door, knowledge, shop, Answers.NONE).run();
+        });
+    }
+
+    /** Straight into a plan, with answers already given. */
+    static ExitCode plan(Program program, SharedOptions shared, Knowledge knowledge, Answers start) {
+        Path shop = program.shop(shared.shop);
+        return with(program, shared, door -> new Conversation(door, knowledge, shop, start).run());
+    }
+
+    /** A talk through a door. */
+    @FunctionalInterface
+    interface Through {
+        Conversation.End run(Door door);
+    }
+
+    /** Opens a door, talks, closes it; the terminal is restored whatever happens. */
+    static ExitCode with(Program program, SharedOptions shared, Through talk) {
+        boolean dumb = shared.plain || program.environment("TERM").equals("dumb") || program.environment("TERM").isEmpty();
+        boolean tests = program.in() != System.in;
+        if (!dumb && !tests && System.console() != null && isTerminal()) {
+            try (Terminal terminal = TerminalBuilder.builder()
+                            .system(true)
+                            .dumb(false)
+                            .encoding(StandardCharsets.UTF_8)
+                            .build();
+                    JLineDoor door = new JLineDoor(terminal)) {
+                return code(guarded(door, talk));
+            } catch (IOException | IllegalStateException e) {
+                // No usable terminal after all: lines will do.
+                return code(guarded(pipe(program, shared, false), talk));
+            }
+        }
+        boolean echo = System.console() == null || tests;
+        ExitCode code = code(guarded(pipe(program, shared, echo), talk));
+        program.out().flush();
+        return code;
+    }
+
+    private static Conversation.End guarded(Door door, Through talk) {
+        try {
+            return talk.run(door);
+        } catch (Door.Ended e) {
+            return Conversation.End.UNFINISHED;
+        } catch (Door.Interrupted e) {
+            return Conversation.End.INTERRUPTED;
+        }
+    }
+
+    private static boolean isTerminal() {
+        // From JDK 22 on a console exists even without a terminal; ask it then.
+        try {
+            Object console = System.console();
+            return (Boolean) console.getClass().getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException e) {
+            return true;
+        }
+    }
+
+    private static PipeDoor pipe(Program program, SharedOptions shared, boolean echo) {
+        return new PipeDoor(
+                new InputStreamReader(program.in(), StandardCharsets.UTF_8), program.out(), width(program), shared.plain, echo);
+    }
+
+    static int width(Program program) {
+        String columns = program.environment("COLUMNS");
+        if (columns.matches("\\d{1,4}")) {
+            return Math.min(WIDEST, Math.max(NARROWEST, Integer.parseInt(columns)));
+        }
+        return USUAL_WIDTH;
+    }
+
+    private static ExitCode code(Conversation.End end) {
+        return switch (end) {
+            case ADVICE -> ExitCode.ADVICE;
+            case STOP -> ExitCode.STOP;
+            case UNFINISHED -> ExitCode.UNFINISHED;
+            case INTERRUPTED -> ExitCode.INTERRUPTED;
+        };
+    }
+}

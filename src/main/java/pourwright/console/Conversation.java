@@ -1,0 +1,441 @@
+package pourwright.console;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import pourwright.advice.Advisor;
+import pourwright.advice.BadAnswer;
+import pourwright.advice.Consultation;
+import pourwright.casebook.CaseFile;
+import pourwright.casebook.Journal;
+import pourwright.casebook.WholeFile;
+import pourwright.facts.Answer;
+import pourwright.facts.Answers;
+import pourwright.interview.AnswerReader;
+import pourwright.interview.Interviewer;
+import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.Question;
+import pourwright.units.Show;
+
+/** The conversation that plans a pour: one question at a time, then the answer, then whatever the person asks about it. */
+public final class Conversation {
+    private static final int SKIP_AFTER = 3;
+    private static final List<String> WORDS =
+            List.of("why", "back", "help", "answers", "change", "enough", "don't know", "quit");
+    private static final List<String> RESULT_WORDS = List.of(
+            "more", "cautions", "how", "figures", "rules", "sources", "answers", "change", "define", "save", "back", "again",
+            "help", "quit");
+
+    private final Door door;
+    private final Knowledge knowledge;
+    private final Path shop;
+    private final Journal journal;
+    private final AnswerReader reader;
+    private final Interviewer interviewer;
+    private final Deque<String> asked = new ArrayDeque<>();
+    private final Map<String, String> earlier = new java.util.HashMap<>();
+    private Answers answers;
+    private boolean enough;
+    private boolean journalBroken;
+
+    /** How a conversation ended. */
+    public enum End {
+        /** With advice. */
+        ADVICE,
+        /** With advice to stop. */
+        STOP,
+        /** With questions left; everything is kept. */
+        UNFINISHED,
+        /** By Ctrl-C; everything is kept. */
+        INTERRUPTED
+    }
+
+    /**
+     * @param door the way to the person
+     * @param knowledge what is known
+     * @param shop the workshop's folder, or null to keep nothing on disk
+     * @param start answers already given
+     */
+    public Conversation(Door door, Knowledge knowledge, Path shop, Answers start) {
+        this.door = door;
+        this.knowledge = knowledge;
+        this.shop = shop;
+        this.journal = shop == null ? null : new Journal(shop);
+        this.reader = new AnswerReader(knowledge);
+        this.interviewer = new Interviewer(knowledge);
+        this.answers = start;
+    }
+
+    /** Talks until the person has the plan and leaves. */
+    public End run() {
+        try {
+            note(() -> {
+                journal.begin();
+                for (Map.Entry<String, Answers.Given> e : answers.all().entrySet()) {
+                    journal.set(e.getKey(), e.getValue().raw());
+                }
+            });
+            return talk();
+        } catch (Door.Ended e) {
+            return leave(End.UNFINISHED, "The input ended");
+        } catch (Door.Interrupted e) {
+            return leave(End.INTERRUPTED, "Stopped");
+        }
+    }
+
+    private End leave(End end, String how) {
+        if (shown != null) {
+            note(journal::end);
+            say(how + " after the plan was shown.");
+            return end == End.INTERRUPTED ? end : ended();
+        }
+        String next = "";
+        try {
+            Optional<Interviewer.Next> n = interviewer.next(answers);
+            if (n.isPresent()) {
+                next = " The next question was '" + n.get().question().id() + "'"
+                        + (n.get().question().example() == null ? "." : ", for example " + n.get().question().example() + ".");
+            }
+        } catch (BadAnswer ignored) {
+            next = "";
+        }
+        say(how + "." + next + (journal == null ? "" : " Everything is kept: \"pourwright resume\" goes on from here."));
+        return end;
+    }
+
+    private Consultation shown;
+
+    private End ended() {
+        return shown.verdict() == pourwright.advice.Verdict.STOP ? End.STOP : End.ADVICE;
+    }
+
+    private End talk() {
+        say("Type an answer, or: why, back, help, answers, change, enough, don't know, quit.");
+        while (true) {
+            Optional<Interviewer.Next> next = nextQuestion();
+            if (next.isPresent() && !enough) {
+                if (!askOne(next.get())) {
+                    return End.UNFINISHED;
+                }
+            } else {
+                shown = Advisor.consult(answers, knowledge);
+                Optional<End> end = result();
+                if (end.isPresent()) {
+                    return end.get();
+                }
+            }
+        }
+    }
+
+    /** The next question; answers that cannot both be true are settled first. */
+    private Optional<Interviewer.Next> nextQuestion() {
+        while (true) {
+            try {
+                return interviewer.next(answers);
+            } catch (BadAnswer e) {
+                say(e.getMessage());
+                forget(e.field());
+            }
+        }
+    }
+
+    /** Asks until the question is answered or the person turns elsewhere; false when the person leaves. */
+    private boolean askOne(Interviewer.Next next) {
+        Question q = next.question();
+        show(next);
+        int failures = 0;
+        List<String> meanings = List.of();
+        while (true) {
+            String line = door.ask(q.id() + " > ", offered(q)).strip();
+            String word = line.toLowerCase(Locale.ROOT);
+            if (line.isEmpty()) {
+                String before = earlier.get(q.id());
+                if (before != null) {
+                    line = before;
+                } else {
+                    say("Nothing was typed. Answer, or type \"don't know\".");
+                    continue;
+                }
+            } else if (word.equals("quit") || word.equals("exit") || word.equals("stop")) {
+                say(journal == null ? "Left." : "Kept. \"pourwright resume\" goes on from here.");
+                return false;
+            } else if (word.equals("why") || word.equals("why?")) {
+                next.reasons().forEach(this::say);
+                continue;
+            } else if (word.equals("help")) {
+                help(q);
+                continue;
+            } else if (word.equals("answers")) {
+                Page.answers(answers, knowledge, door.width()).forEach(door::say);
+                say("\"change 3\" or \"change " + firstAnswered() + "\" alters one.");
+                continue;
+            } else if (word.equals("enough")) {
+                if (answers.get("material").isEmpty()) {
+                    say("The liquid is needed first: nothing can be planned without it.");
+                    continue;
+                }
+                enough = true;
+                return true;
+            } else if (word.equals("back")) {
+                back();
+                return true;
+            } else if (word.startsWith("change ") || word.equals("change")) {
+                if (change(line.substring("change".length()).strip())) {
+                    return true;
+                }
+                continue;
+            }
+            if (!meanings.isEmpty() && line.matches("\\d")) {
+                int n = Integer.parseInt(line);
+                if (n >= 1 && n <= meanings.size()) {
+                    line = meanings.get(n - 1);
+                }
+            }
+            AnswerReader.Outcome outcome = reader.atPrompt(q, line);
+            if (outcome instanceof AnswerReader.Understood u) {
+                accept(q, u.answer(), line);
+                return true;
+            }
+            AnswerReader.Again again = (AnswerReader.Again) outcome;
+            say(again.sentence());
+            meanings = again.meanings();
+            for (int i = 0; i < meanings.size(); i++) {
+                say("  " + (i + 1) + ". " + meanings.get(i));
+            }
+            if (++failures >= SKIP_AFTER) {
+                say("Type \"help\" for how to find it, or \"don't know\" to go on without.");
+            }
+        }
+    }
+
+    private void show(Interviewer.Next next) {
+        Question q = next.question();
+        say("");
+        String before = earlier.get(q.id());
+        say(q.ask() + (before == null ? "" : "  (Enter = " + before + ")"));
+        if (q.kind().equals("choice")) {
+            for (int i = 0; i < q.choices().size(); i++) {
+                say("  " + (i + 1) + ". " + q.choices().get(i).text() + " [" + q.choices().get(i).id() + "]");
+            }
+        } else if (q.example() != null) {
+            say("  for example " + q.example());
+        }
+    }
+
+    private void help(Question q) {
+        say(q.help());
+        if (q.kind().equals("quantity")) {
+            say("Accepted: " + Show.quantity(siOf(q, q.min()), q.unit(), dimension(q)) + " to "
+                    + Show.quantity(siOf(q, q.max()), q.unit(), dimension(q)) + ", in any usual unit; \"about\" and ranges are fine.");
+        }
+        if (q.kind().equals("material")) {
+            knowledge.materials().values().forEach(m -> say("  " + m.id() + ": " + m.name()));
+        }
+        say("Words at every prompt: why (the reason for the question), back, answers, change NUMBER, enough (advice with what"
+                + " is known), don't know, quit.");
+    }
+
+    private static double siOf(Question q, double value) {
+        return pourwright.units.UnitBook.toSi(value, q.unit(), dimension(q));
+    }
+
+    private static pourwright.units.Dimension dimension(Question q) {
+        return pourwright.units.Dimension.named(q.quantity());
+    }
+
+    private void accept(Question q, Answer answer, String line) {
+        answers = answers.with(q.id(), answer, answer instanceof Answer.DontKnow ? null : line);
+        asked.remove(q.id());
+        asked.push(q.id());
+        earlier.put(q.id(), line);
+        note(() -> journal.set(q.id(), answer instanceof Answer.DontKnow ? null : line));
+        echo(answer);
+    }
+
+    /** Shows what was read, in the person's own unit, so that a slip is seen at once. */
+    private void echo(Answer answer) {
+        if (answer instanceof Answer.Quantity a) {
+            say("  = " + a.echo());
+        } else if (answer instanceof Answer.Ratio r) {
+            say("  = " + r.echo());
+        } else if (answer instanceof Answer.Choice c) {
+            say("  = " + (knowledge.materials().containsKey(c.id()) ? knowledge.materials().get(c.id()).name() : c.id()));
+        } else {
+            say("  = don't know");
+        }
+    }
+
+    private void back() {
+        if (asked.isEmpty()) {
+            say("This is the first question.");
+            return;
+        }
+        forget(asked.pop());
+    }
+
+    private void forget(String id) {
+        Answers.Given given = answers.all().get(id);
+        if (given != null && given.raw() instanceof String s) {
+            earlier.put(id, s);
+        }
+        answers = answers.without(id);
+        asked.remove(id);
+        enough = false;
+        note(() -> journal.unset(id));
+    }
+
+    /** Takes one answer back so that it is asked again; true when there was such an answer. */
+    private boolean change(String which) {
+        List<String> ids = new ArrayList<>(answers.all().keySet());
+        String id = which;
+        if (which.matches("\\d{1,3}")) {
+            int n = Integer.parseInt(which);
+            id = n >= 1 && n <= ids.size() ? ids.get(n - 1) : "";
+        }
+        if (!ids.contains(id)) {
+            say("Say which answer: \"change 1\" to \"change " + Math.max(1, ids.size()) + "\", as \"answers\" numbers them.");
+            return false;
+        }
+        forget(id);
+        changing(id);
+        return true;
+    }
+
+    /** Asks one question out of turn. */
+    private void changing(String id) {
+        knowledge.question(id).ifPresent(q -> {
+            boolean wasEnough = enough;
+            askOne(new Interviewer.Next(q, List.of(q.help())));
+            enough = wasEnough;
+        });
+    }
+
+    private Optional<End> result() {
+        Page page = page();
+        say("");
+        page.first().forEach(door::say);
+        say("");
+        say("Next: \"more\", \"cautions\", \"how 1\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\", \"quit\".");
+        while (true) {
+            String line = door.ask("plan > ", RESULT_WORDS).strip();
+            String word = line.toLowerCase(Locale.ROOT);
+            String rest = line.contains(" ") ? line.substring(line.indexOf(' ') + 1).strip() : "";
+            String verb = word.contains(" ") ? word.substring(0, word.indexOf(' ')) : word;
+            switch (verb) {
+                case "quit", "exit" -> {
+                    note(journal::end);
+                    say("Done.");
+                    return Optional.of(ended());
+                }
+                case "more" -> page.more().forEach(door::say);
+                case "cautions" -> page.cautions().forEach(door::say);
+                case "how" -> page.how(rest).forEach(door::say);
+                case "figures" -> page.figures().forEach(door::say);
+                case "rules" -> page.rules().forEach(door::say);
+                case "sources" -> page.sources().forEach(door::say);
+                case "answers" -> Page.answers(answers, knowledge, door.width()).forEach(door::say);
+                case "again" -> page.first().forEach(door::say);
+                case "define" -> define(rest);
+                case "save" -> save(rest);
+                case "back" -> {
+                    shown = null;
+                    back();
+                    return Optional.empty();
+                }
+                case "change" -> {
+                    if (change(rest)) {
+                        shown = null;
+                        return Optional.empty();
+                    }
+                }
+                case "why" -> say("\"how 1\" explains the first piece of advice, \"how 2\" the second, and so on.");
+                default -> say((line.isEmpty() ? "" : "\"" + shortened(line) + "\" is not a word here. ")
+                        + "Words: more, cautions, how NUMBER, figures, rules, sources, answers, change NUMBER, again,"
+                        + " define WORD, save NAME, back, quit.");
+            }
+        }
+    }
+
+    private Page page() {
+        return new Page(shown, knowledge, door.width(), door.plain());
+    }
+
+    private void define(String term) {
+        String wanted = term.toLowerCase(Locale.ROOT);
+        Optional<String> found = knowledge.terms().entrySet().stream()
+                .filter(e -> e.getKey().equalsIgnoreCase(wanted)
+                        || e.getValue().also().stream().anyMatch(a -> a.equalsIgnoreCase(wanted)))
+                .map(e -> e.getKey() + ": " + e.getValue().means())
+                .findFirst();
+        say(found.orElse("The glossary has no word \"" + shortened(term) + "\"."));
+    }
+
+    private void save(String name) {
+        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        if (plain.isEmpty()) {
+            say("Give the case a name: \"save horse ear mould\".");
+            return;
+        }
+        if (shop == null) {
+            say("There is no workshop folder to save in.");
+            return;
+        }
+        Path file = shop.resolve("cases").resolve(plain + ".case.json");
+        try {
+            WholeFile.write(file, CaseFile.of(shown, "workshop", name).text());
+            say("Saved as " + file + ".");
+        } catch (IOException e) {
+            say("It could not be saved in " + shop + ": the folder cannot be written.");
+        }
+    }
+
+    private String firstAnswered() {
+        return answers.all().isEmpty() ? "material" : answers.all().keySet().iterator().next();
+    }
+
+    private static List<String> offered(Question q) {
+        List<String> words = new ArrayList<>(WORDS);
+        q.choices().forEach(c -> words.add(c.id()));
+        return words;
+    }
+
+    private static String shortened(String text) {
+        String plain = text.replaceAll("\\p{Cntrl}", " ");
+        return plain.length() <= 40 ? plain : plain.substring(0, 40) + "…";
+    }
+
+    private void say(String text) {
+        if (text.isEmpty()) {
+            door.say("");
+            return;
+        }
+        String indent = text.startsWith("  ") ? "  " : "";
+        Wrap.text(text.strip(), door.width(), indent, indent.isEmpty() ? "" : "    ").forEach(door::say);
+    }
+
+    /** Work on the journal that may fail. */
+    @FunctionalInterface
+    private interface Noting {
+        void run() throws IOException;
+    }
+
+    /** A journal that cannot be written costs the safety net, never the conversation. */
+    private void note(Noting noting) {
+        if (journal == null || journalBroken) {
+            return;
+        }
+        try {
+            noting.run();
+        } catch (IOException e) {
+            journalBroken = true;
+            say("Answers cannot be kept in " + shop + ": the folder cannot be written. The conversation goes on without.");
+        }
+    }
+
+}

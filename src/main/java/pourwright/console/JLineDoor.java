@@ -1,0 +1,75 @@
+package pourwright.console;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import org.jline.reader.Candidate;
+import org.jline.reader.EndOfFileException;
+import org.jline.reader.LineReader;
+import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.UserInterruptException;
+import org.jline.reader.impl.DefaultParser;
+import org.jline.terminal.Terminal;
+
+/** A terminal with line editing, history and completion. */
+public final class JLineDoor implements Door, AutoCloseable {
+    private static final int USUAL_WIDTH = 80;
+
+    private final Terminal terminal;
+    private final LineReader reader;
+    private List<String> words = List.of();
+
+    /** @param terminal an open terminal; closed with this door */
+    public JLineDoor(Terminal terminal) {
+        this.terminal = terminal;
+        DefaultParser parser = new DefaultParser();
+        // People type 3/4", Windows paths and "20 in!": none of it is an escape, a quote or a history call.
+        parser.setEscapeChars(new char[0]);
+        parser.setQuoteChars(new char[0]);
+        this.reader = LineReaderBuilder.builder()
+                .terminal(terminal)
+                .appName("pourwright")
+                .parser(parser)
+                .completer((r, line, candidates) -> words.stream()
+                        .filter(w -> w.startsWith(line.word().toLowerCase(Locale.ROOT)))
+                        .forEach(w -> candidates.add(new Candidate(w))))
+                .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+                .option(LineReader.Option.BRACKETED_PASTE, false)
+                .variable(LineReader.BELL_STYLE, "none")
+                .build();
+    }
+
+    @Override
+    public String ask(String prompt, List<String> offered) {
+        words = offered;
+        try {
+            return reader.readLine(prompt);
+        } catch (UserInterruptException e) {
+            throw new Interrupted();
+        } catch (EndOfFileException e) {
+            throw new Ended();
+        }
+    }
+
+    @Override
+    public void say(String line) {
+        terminal.writer().println(line);
+        terminal.writer().flush();
+    }
+
+    @Override
+    public int width() {
+        int w = terminal.getSize().getColumns();
+        return w > 0 ? w : USUAL_WIDTH;
+    }
+
+    @Override
+    public boolean plain() {
+        return false;
+    }
+
+    @Override
+    public void close() throws IOException {
+        terminal.close();
+    }
+}

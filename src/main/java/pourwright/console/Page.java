@@ -1,0 +1,352 @@
+package pourwright.console;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import pourwright.advice.Consultation;
+import pourwright.advice.Finding;
+import pourwright.advice.Step;
+import pourwright.advice.Strength;
+import pourwright.advice.Wording;
+import pourwright.facts.Answer;
+import pourwright.facts.Answers;
+import pourwright.figures.FigureDef;
+import pourwright.figures.FigureValue;
+import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.Question;
+import pourwright.knowledge.Source;
+import pourwright.units.Show;
+
+/**
+ * What a consultation looks like as lines of text: the answer first, the reasons on request. Numbers in square brackets
+ * are what {@code how} takes.
+ */
+public final class Page {
+    private static final int CLOCK = 8;
+
+    private final Consultation c;
+    private final Knowledge knowledge;
+    private final int width;
+    private final boolean plain;
+    private final Wording wording;
+    private final List<Finding> numbered;
+
+    public Page(Consultation c, Knowledge knowledge, int width, boolean plain) {
+        this.c = c;
+        this.knowledge = knowledge;
+        this.width = width;
+        this.plain = plain;
+        this.wording = new Wording(knowledge, c.answers(), c.figures());
+        this.numbered = c.findings();
+    }
+
+    /** The first page: verdict, what to change, amounts, timetable, cautions by name. */
+    public List<String> first() {
+        List<String> out = new ArrayList<>();
+        out.addAll(wrap(verdictLine(), "", ""));
+        List<Finding> musts = c.findings().stream()
+                .filter(f -> f.strength() == Strength.STOP || f.strength() == Strength.CHANGE)
+                .toList();
+        if (!musts.isEmpty()) {
+            out.add("");
+            musts.forEach(f -> out.addAll(wrap(f.say(), mark(f), "     ")));
+        }
+        amounts().ifPresent(a -> {
+            out.add("");
+            out.addAll(wrap(a, "Mix: ", "     "));
+        });
+        if (!c.timetable().isEmpty()) {
+            out.add("");
+            out.addAll(timetable());
+        }
+        List<Finding> cautions = c.findings().stream().filter(Finding::isCaution).toList();
+        if (!cautions.isEmpty()) {
+            out.add("");
+            String names = cautions.stream()
+                    .map(f -> knowledge.cautions().get(f.caution()).hazard())
+                    .map(h -> h.substring(0, 1).toLowerCase(Locale.ROOT) + h.substring(1))
+                    .collect(Collectors.joining("; "));
+            out.addAll(wrap(names + ". Type \"cautions\" to read them before you start.", "Hazards: ", "  "));
+        }
+        long more = c.findings().stream()
+                .filter(f -> f.strength().compareTo(Strength.CHANGE) > 0 && !f.isCaution())
+                .count();
+        if (more > 0) {
+            out.add("");
+            out.addAll(wrap("\"more\" shows " + more + " further pieces of advice.", "", ""));
+        }
+        return out;
+    }
+
+    private String verdictLine() {
+        String when = "";
+        Optional<FigureValue> margin = c.figure("time-margin");
+        Optional<FigureValue> working = c.figure("working-time");
+        if (margin.isPresent() && working.isPresent()) {
+            double left = margin.get().si().typical();
+            String of = " of a working time of " + wording.show(working.get()) + ".";
+            when = left >= 0
+                    ? " You finish pouring and degassing with " + minutes(left) + " to spare" + of
+                    : " The steps take " + minutes(-left) + " more than you have," + of.substring(0, of.length());
+        }
+        long changes = c.findings().stream().filter(f -> f.strength() == Strength.CHANGE).count();
+        return switch (c.verdict()) {
+            case GO -> "GO. The job works as you described it." + when;
+            case CHANGE -> "CHANGE " + (changes == 1 ? "one thing" : changes + " things") + " first." + when;
+            case STOP -> "STOP. Do not do it like this." + when;
+        };
+    }
+
+    private static String minutes(double seconds) {
+        return Show.quantity(seconds, Show.bestUnit(seconds, pourwright.units.Dimension.TIME), pourwright.units.Dimension.TIME);
+    }
+
+    private Optional<String> amounts() {
+        Optional<FigureValue> a = c.figure("part-mass-a");
+        Optional<FigureValue> b = c.figure("part-mass-b");
+        Optional<FigureValue> all = c.figure("mix-mass");
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        StringBuilder s = new StringBuilder();
+        if (a.isPresent() && b.isPresent()) {
+            s.append(wording.fill("{part-mass-a} of {first-can} + {part-mass-b} of {second-can} = "));
+        }
+        s.append(wording.show(all.get()));
+        c.figure("mix-volume").ifPresent(v -> s.append(" (").append(wording.show(v)).append(')'));
+        boolean degassed = c.methods().contains("degas-mix") || c.methods().contains("degas-before-thickening");
+        Optional<FigureValue> batches = c.figure("batch-count");
+        if (degassed && batches.isPresent() && batches.get().si().typical() > 1) {
+            s.append(wording.fill(", in {batch-count} batches of at most {batch-mass-max} in this cup"));
+        }
+        return Optional.of(s.append('.').toString());
+    }
+
+    private List<String> timetable() {
+        List<String> out = new ArrayList<>();
+        for (Step s : c.timetable()) {
+            String at = clock(s.atS().typical());
+            String lasts = s.lastsS().typical() > 0 ? " (" + minutes(s.lastsS().typical()) + ")" : "";
+            String text = s.say() + lasts + (s.watch().isEmpty() ? "" : " Look for: " + s.watch() + ".");
+            if (plain) {
+                out.addAll(wrap(text, at + ": ", "  "));
+            } else {
+                out.addAll(wrap(text, " ".repeat(Math.max(0, CLOCK - at.length())) + at + "  ", " ".repeat(CLOCK + 2)));
+            }
+        }
+        out.addAll(wrap("Times count from the start of mixing; \"-\" means before it.", "", ""));
+        return out;
+    }
+
+    private static String clock(double seconds) {
+        if (Double.isInfinite(seconds)) {
+            return "never";
+        }
+        return seconds < 0 ? "-" + Show.time(-seconds) : Show.time(seconds);
+    }
+
+    /** Everything beyond the first page: what to do, to weigh up and to know. */
+    public List<String> more() {
+        List<String> out = new ArrayList<>();
+        group(out, Strength.DO, "Do");
+        group(out, Strength.CONSIDER, "Weigh up");
+        group(out, Strength.NOTE, "Know");
+        if (!c.assumed().isEmpty()) {
+            out.add("");
+            out.addAll(wrap(
+                    String.join(", ", c.assumed()) + ". Answer them for a sharper plan.",
+                    "Taken from the class or assumed: ",
+                    "  "));
+        }
+        return out;
+    }
+
+    private void group(List<String> out, Strength strength, String title) {
+        List<Finding> some = c.findings().stream()
+                .filter(f -> f.strength() == strength && !f.isCaution())
+                .toList();
+        if (some.isEmpty()) {
+            return;
+        }
+        if (!out.isEmpty()) {
+            out.add("");
+        }
+        out.add(title);
+        some.forEach(f -> out.addAll(wrap(f.say(), mark(f), "     ")));
+    }
+
+    private String mark(Finding f) {
+        String n = "[" + (numbered.indexOf(f) + 1) + "] ";
+        return plain ? n : " ".repeat(Math.max(0, 5 - n.length())) + n;
+    }
+
+    /** All cautions, and the sentence that ends them. */
+    public List<String> cautions() {
+        List<String> out = new ArrayList<>();
+        for (Finding f : c.findings()) {
+            if (f.isCaution()) {
+                out.addAll(wrap(
+                        knowledge.cautions().get(f.caution()).hazard() + ". " + f.say(), mark(f), "     "));
+            }
+        }
+        out.add("");
+        out.addAll(wrap(knowledge.closing(), "", ""));
+        return out;
+    }
+
+    /** Why a finding was given: its reason, rule, figures, answers and sources. */
+    public List<String> how(String which) {
+        Optional<Finding> found = which.matches("\\d{1,4}")
+                ? numbered.stream().skip(Math.max(0, Integer.parseInt(which) - 1L)).findFirst()
+                : c.finding(which);
+        if (found.isEmpty()) {
+            return wrap(
+                    "There is no finding \"" + which + "\". They are numbered 1 to " + numbered.size()
+                            + "; \"how 1\" explains the first.",
+                    "",
+                    "");
+        }
+        Finding f = found.get();
+        List<String> out = new ArrayList<>(wrap(f.say(), mark(f), "     "));
+        out.addAll(wrap(f.because(), "  because: ", "    "));
+        out.addAll(wrap(f.rule().says() + " (" + f.rule().folder() + "/" + f.id() + ")", "  rule: ", "    "));
+        f.figures().forEach(id -> c.figure(id).ifPresent(v -> out.addAll(figureLines(v, "  figure: "))));
+        f.methods().forEach(m -> chosenBy(m).ifPresent(line -> out.addAll(wrap(line, "  since: ", "    "))));
+        f.answers().forEach(id -> out.addAll(wrap(answerLine(id), "  answer: ", "    ")));
+        f.rule().sources().forEach(k -> out.addAll(wrap(source(k), "  source: ", "    ")));
+        return out;
+    }
+
+    private Optional<String> chosenBy(String method) {
+        return c.conclusions().stream()
+                .filter(x -> x.target().equals(method))
+                .map(x -> method + ", by the rule \"" + x.rule().says() + "\" (" + x.rule().id() + ")")
+                .findFirst();
+    }
+
+    private String answerLine(String id) {
+        Answers.Given given = c.answers().all().get(id);
+        String said;
+        if (given == null) {
+            said = "not asked; " + (c.assumed().contains(id) ? "the class range or a usual value stood in" : "left open");
+        } else if (given.answer() instanceof Answer.DontKnow) {
+            said = "don't know";
+        } else {
+            said = echo(given.answer());
+        }
+        return id + " = " + said;
+    }
+
+    private static String echo(Answer answer) {
+        if (answer instanceof Answer.Quantity q) {
+            return q.echo();
+        }
+        if (answer instanceof Answer.Ratio r) {
+            return r.echo();
+        }
+        return answer instanceof Answer.Choice ch ? ch.id() : "don't know";
+    }
+
+    /** Every computed figure with its formula, source and validity. */
+    public List<String> figures() {
+        List<String> out = new ArrayList<>();
+        for (FigureValue v : c.figures().values()) {
+            if (v.definition() != null) {
+                out.addAll(figureLines(v, ""));
+            }
+        }
+        c.uncomputed().forEach((id, why) -> out.addAll(wrap(why, id + ": not computed. ", "    ")));
+        return out;
+    }
+
+    private List<String> figureLines(FigureValue v, String label) {
+        List<String> out = new ArrayList<>(wrap(v.id() + " = " + wording.show(v), label, "    "));
+        FigureDef def = v.definition();
+        if (def != null) {
+            out.addAll(wrap(def.words(), "      how: ", "        "));
+            if (!def.valid().isEmpty()) {
+                out.addAll(wrap(def.valid(), "      holds for: ", "        "));
+            }
+            out.addAll(wrap(
+                    def.sources().stream().map(this::source).collect(Collectors.joining("; ")),
+                    "      source: ",
+                    "        "));
+        }
+        if (!v.dependsOnMost().isEmpty() && !v.dependsOnMost().contains(",")) {
+            out.addAll(wrap(v.dependsOnMost(), "      depends most on: ", "        "));
+        }
+        if (v.caveat() != null) {
+            out.addAll(wrap(v.caveat(), "      careful: ", "        "));
+        }
+        return out;
+    }
+
+    /** The rules that fired, by folder. */
+    public List<String> rules() {
+        List<String> out = new ArrayList<>();
+        Map<String, String> fired = new java.util.TreeMap<>();
+        c.conclusions().stream()
+                .filter(x -> !x.rule().folder().equals("interview"))
+                .forEach(x -> fired.put(x.rule().folder() + "/" + x.rule().id(), x.rule().says()));
+        fired.forEach((id, says) -> out.addAll(wrap(says, id + ": ", "    ")));
+        return out;
+    }
+
+    /** Where it all comes from. */
+    public List<String> sources() {
+        List<String> out = new ArrayList<>();
+        java.util.TreeSet<String> keys = new java.util.TreeSet<>();
+        c.findings().forEach(f -> keys.addAll(f.rule().sources()));
+        c.figures().values().forEach(v -> v.defined().ifPresent(d -> keys.addAll(d.sources())));
+        keys.forEach(k -> out.addAll(wrap(source(k), k + ": ", "    ")));
+        return out;
+    }
+
+    private String source(String key) {
+        Source s = knowledge.sources().get(key);
+        if (s == null) {
+            return key;
+        }
+        String read = Boolean.FALSE.equals(s.read()) ? " (cited from memory)" : "";
+        return Arrays.asList(s.author() == null ? "" : s.author(), s.title(), s.year() == null ? "" : s.year(),
+                        s.where() == null ? "" : s.where())
+                .stream()
+                .filter(p -> !p.isBlank())
+                .collect(Collectors.joining(", ")) + read;
+    }
+
+    /** The answers so far, numbered, as they were typed and as they were read. */
+    public static List<String> answers(Answers answers, Knowledge knowledge, int width) {
+        List<String> out = new ArrayList<>();
+        int n = 1;
+        for (Map.Entry<String, Answers.Given> e : answers.all().entrySet()) {
+            String said = said(e.getKey(), e.getValue().answer(), knowledge);
+            out.addAll(Wrap.text(said, width, n + ". " + e.getKey() + ": ", "    "));
+            n++;
+        }
+        if (out.isEmpty()) {
+            out.add("No answers yet.");
+        }
+        return out;
+    }
+
+
+    private static String said(String question, Answer answer, Knowledge knowledge) {
+        if (answer instanceof Answer.Choice choice) {
+            if (knowledge.materials().containsKey(choice.id())) {
+                return knowledge.materials().get(choice.id()).name();
+            }
+            Optional<Question.Choice> named = knowledge.question(question).flatMap(q -> q.choice(choice.id()));
+            return named.isPresent() ? named.get().text() : choice.id();
+        }
+        return echo(answer);
+    }
+
+    private List<String> wrap(String text, String first, String rest) {
+        return Wrap.text(text, width, first, rest);
+    }
+}

@@ -1,0 +1,33 @@
+package pourwright.facts;
+
+/** What a person answered to one question, already read. */
+public sealed interface Answer {
+    /**
+     * A quantity.
+     *
+     * @param si its range in SI
+     * @param unit the unit it was typed in
+     * @param echo what was read, in the person's own unit
+     */
+    record Quantity(Estimate si, String unit, String echo) implements Answer {}
+
+    /**
+     * A choice.
+     *
+     * @param id the choice's id
+     */
+    record Choice(String id) implements Answer {}
+
+    /**
+     * A mix ratio.
+     *
+     * @param first parts of the first can
+     * @param second parts of the second can
+     * @param by {@code weight}, {@code volume} or empty when it was not said
+     * @param echo what was read
+     */
+    record Ratio(double first, double second, String by, String echo) implements Answer {}
+
+    /** "Don't know": always an answer, never a "no". */
+    record DontKnow() implements Answer {}
+}

@@ -1,0 +1,29 @@
+package pourwright.figures;
+
+import java.util.List;
+import pourwright.units.Dimension;
+
+/**
+ * What a figure is, before any job: its meaning, formula in words, source, range of validity and the ways to compute it.
+ *
+ * @param id stable id
+ * @param asks the question it answers, as a person puts it
+ * @param dimension what it measures
+ * @param words the formula in words
+ * @param sources keys of the sources
+ * @param valid where it holds
+ * @param formulas ways to compute it, best first
+ */
+public record FigureDef(
+        String id,
+        String asks,
+        Dimension dimension,
+        String words,
+        List<String> sources,
+        String valid,
+        List<Formula> formulas) {
+    static FigureDef figure(
+            String id, String asks, Dimension dimension, String words, String sources, String valid, Formula... ways) {
+        return new FigureDef(id, asks, dimension, words, List.of(sources.split(" ")), valid, List.of(ways));
+    }
+}

@@ -1,0 +1,148 @@
+package pourwright.figures;
+
+import static pourwright.figures.FigureDef.figure;
+import static pourwright.figures.Input.guide;
+import static pourwright.figures.Input.in;
+
+import java.util.List;
+import pourwright.physics.Constants;
+import pourwright.physics.Displacement;
+import pourwright.physics.Flow;
+import pourwright.physics.Pocket;
+import pourwright.physics.SideWall;
+import pourwright.physics.Vent;
+import pourwright.units.Dimension;
+
+/** Pockets, vents, thin gaps and the walls of the box. */
+final class MouldFigures {
+    private MouldFigures() {}
+
+    static List<FigureDef> all() {
+        return List.of(
+                figure(
+                        "undercut-ratio",
+                        "How deep is the undercut for its width?",
+                        Dimension.NUMBER,
+                        "depth / width of the mouth",
+                        "common-practice",
+                        "",
+                        Formula.of(x -> x[0] / x[1], in("typed:undercut-depth").up(), in("typed:undercut-width").down())),
+                figure(
+                        "pocket-volume",
+                        "How much air can the undercut hold?",
+                        Dimension.VOLUME,
+                        "π width² depth / 4",
+                        "common-practice",
+                        "a round blind hole; a cone holds a third of it",
+                        Formula.of(
+                                x -> Displacement.cylinderM3(x[0], x[1]),
+                                in("typed:undercut-width").up(),
+                                in("typed:undercut-depth").up())),
+                figure(
+                        "pocket-residue",
+                        "What does the undercut keep after degassing in the mould?",
+                        Dimension.VOLUME,
+                        "V (p chamber + ρ g h + 2σ / r mouth) / (p local + ρ g h + 2σ / r left)",
+                        "common-practice",
+                        "liquid covers the mouth and still flows when the air comes back",
+                        residue(false)),
+                figure(
+                        "residue-diameter",
+                        "How big is the bubble that stays?",
+                        Dimension.LENGTH,
+                        "diameter of a ball of the residue's volume",
+                        "common-practice",
+                        "as the residue",
+                        residue(true)),
+                figure(
+                        "vent-diameter",
+                        "How wide must a vent be?",
+                        Dimension.LENGTH,
+                        "the smallest hole that passes the air at the fill rate under a small head, and no less than can be made and cleared for this thickness of liquid",
+                        "common-practice",
+                        "one vent takes the whole flow",
+                        Formula.by(
+                                (s, x) -> Math.max(Vent.smallestBoreM(x[0] / x[1], x[2], x[3] * Constants.G * x[4]), least(s)),
+                                in("mix-volume").up(),
+                                in("pour-time").down(),
+                                in("vent-length").up(),
+                                in("raw:liquid-density").down(),
+                                guide("vent-air-head").down())),
+                figure(
+                        "vent-length",
+                        "How long is a vent?",
+                        Dimension.LENGTH,
+                        "as typed; else the usual length",
+                        "common-practice",
+                        "",
+                        Formula.of(x -> x[0], in("typed:vent-length").up()),
+                        Formula.of(x -> x[0], guide("vent-usual-length").up())),
+                figure(
+                        "gap-fill-time",
+                        "How long does it take to fill the thin wall?",
+                        Dimension.TIME,
+                        "6 μ L² / (h² ρ g H): viscous flow in a slot under its head",
+                        "geankoplis-transport-processes",
+                        "laminar flow, a flat gap, fresh viscosity",
+                        Formula.of(
+                                x -> Flow.slotFillTimeS(x[0], x[1], x[2], x[3] * Constants.G * x[4]),
+                                in("typed:wall-reach").up(),
+                                in("typed:thinnest-wall").down(),
+                                in("raw:viscosity").up(),
+                                in("raw:liquid-density").down(),
+                                in("head").down())),
+                figure(
+                        "gap-share",
+                        "What share of the working time does the thin wall take?",
+                        Dimension.FRACTION,
+                        "gap fill time / working time",
+                        "common-practice",
+                        "",
+                        Formula.of(x -> x[0] / x[1], in("gap-fill-time").up(), in("working-time").down())),
+                figure(
+                        "head",
+                        "How high does liquid stand above the detail?",
+                        Dimension.LENGTH,
+                        "as typed; else the usual head",
+                        "common-practice",
+                        "",
+                        Formula.of(x -> x[0], in("typed:head-height").up()),
+                        Formula.of(x -> x[0], guide("usual-head").up())),
+                figure(
+                        "wall-pressure",
+                        "How hard does the liquid press on the box?",
+                        Dimension.PRESSURE,
+                        "density × g × depth",
+                        "common-practice",
+                        "at the foot of the wall",
+                        Formula.of(
+                                x -> SideWall.pressurePa(x[0], x[1]),
+                                in("raw:liquid-density").up(),
+                                in("typed:fill-height").up())));
+    }
+
+    private static Formula residue(boolean asDiameter) {
+        return Formula.of(
+                x -> {
+                    double left = Pocket.residueM3(x[0], Math.min(x[1], x[2]), x[2], x[3], x[4], x[5], x[6]);
+                    return asDiameter ? Pocket.equivalentDiameterM(left) : left;
+                },
+                in("pocket-volume").up(),
+                in("planned-pressure").up(),
+                in("barometric-pressure").down(),
+                in("raw:liquid-density"),
+                in("head"),
+                in("surface-tension").or(0.035),
+                in("typed:undercut-width").down());
+    }
+
+    private static double least(Scope s) {
+        double viscosity = s.get("raw:viscosity").map(v -> v.si().typical()).orElse(0.0);
+        if (viscosity < s.guideline("thin-liquid-below")) {
+            return s.guideline("vent-least-thin");
+        }
+        return viscosity < s.guideline("thick-liquid-above")
+                ? s.guideline("vent-least-medium")
+                : s.guideline("vent-least-thick");
+    }
+}

@@ -1,0 +1,197 @@
+package pourwright.interview;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
+import pourwright.facts.Answer;
+import pourwright.facts.Estimate;
+import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.MaterialClass;
+import pourwright.knowledge.Question;
+import pourwright.units.Ask;
+import pourwright.units.Bad;
+import pourwright.units.Dimension;
+import pourwright.units.DontKnow;
+import pourwright.units.Expect;
+import pourwright.units.QuantityReader;
+import pourwright.units.Ratio;
+import pourwright.units.RatioReader;
+import pourwright.units.RatioReading;
+import pourwright.units.Read;
+import pourwright.units.Reading;
+
+/** Reads what a person or a program answered to one question. */
+public final class AnswerReader {
+    private static final int SHOWN_TEXT = 40;
+    private static final int SHOWN_CHOICES = 6;
+    private static final Set<String> DONT_KNOW =
+            Set.of("don't know", "dont know", "dk", "dunno", "?", "idk", "unknown", "not sure", "no idea", "n/a", "skip");
+
+    private final Knowledge knowledge;
+
+    public AnswerReader(Knowledge knowledge) {
+        this.knowledge = knowledge;
+    }
+
+    /** What became of an answer. */
+    public sealed interface Outcome {}
+
+    /** It was read. */
+    public record Understood(Answer answer) implements Outcome {}
+
+    /** It must be given again: one sentence says why, and what could be meant can be typed as it stands. */
+    public record Again(String sentence, List<String> meanings) implements Outcome {}
+
+    /**
+     * Reads an answer typed at a prompt: numbers of choices and unique beginnings are accepted, and a bare number is
+     * asked about where it could mean two things.
+     */
+    public Outcome atPrompt(Question q, String typed) {
+        return read(q, typed, true);
+    }
+
+    /** Reads an answer from a program: a number in the question's own unit, a string as typed, or null for "don't know". */
+    public Outcome fromProgram(Question q, Object raw) {
+        if (raw == null) {
+            return new Understood(new Answer.DontKnow());
+        }
+        if (raw instanceof Boolean b && q.choice("yes").isPresent()) {
+            return new Understood(new Answer.Choice(b ? "yes" : "no"));
+        }
+        if (raw instanceof Number n) {
+            return read(q, plain(n), false);
+        }
+        if (raw instanceof String s) {
+            return read(q, s, false);
+        }
+        return new Again("'" + q.id() + "' takes one answer: a text, a number, or null for don't know." + example(q), List.of());
+    }
+
+    private static String plain(Number n) {
+        return n instanceof Double d && !Double.isFinite(d) ? n.toString() : new BigDecimal(n.toString()).toPlainString();
+    }
+
+    private Outcome read(Question q, String typed, boolean prompt) {
+        String text = clean(typed);
+        if (DONT_KNOW.contains(text.toLowerCase(Locale.ROOT).replace('’', '\''))) {
+            return new Understood(new Answer.DontKnow());
+        }
+        return switch (q.kind()) {
+            case "quantity" -> quantity(q, typed, prompt);
+            case "ratio" -> ratio(typed, prompt);
+            case "material" -> material(q, text, prompt);
+            default -> choice(q, text, prompt);
+        };
+    }
+
+    private static Outcome quantity(Question q, String typed, boolean prompt) {
+        Dimension d = Dimension.named(q.quantity());
+        boolean gauge = q.id().equals("gauge-reading");
+        Expect e = new Expect(d, q.unit(), q.min(), q.max(), q.example(), !prompt, gauge);
+        Reading reading = QuantityReader.read(typed, e);
+        if (reading instanceof Read r) {
+            return new Understood(
+                    new Answer.Quantity(new Estimate(r.lowSi(), r.typicalSi(), r.highSi()), r.unit(), r.echo()));
+        }
+        if (reading instanceof Ask a) {
+            return new Again(a.sentence(), a.meanings());
+        }
+        return reading instanceof DontKnow
+                ? new Understood(new Answer.DontKnow())
+                : new Again(((Bad) reading).sentence(), List.of());
+    }
+
+    private static Outcome ratio(String typed, boolean prompt) {
+        RatioReading reading = RatioReader.read(typed, prompt);
+        if (reading instanceof Ratio r) {
+            return new Understood(new Answer.Ratio(r.first(), r.second(), r.by(), r.echo()));
+        }
+        if (reading instanceof Ask a) {
+            return new Again(a.sentence(), a.meanings());
+        }
+        return reading instanceof DontKnow
+                ? new Understood(new Answer.DontKnow())
+                : new Again(((Bad) reading).sentence(), List.of());
+    }
+
+    private Outcome material(Question q, String text, boolean prompt) {
+        List<MaterialClass> all = List.copyOf(knowledge.materials().values());
+        return pick(q, text, prompt, all, MaterialClass::id, MaterialClass::name, MaterialClass::says);
+    }
+
+    private static Outcome choice(Question q, String text, boolean prompt) {
+        return pick(
+                q, text, prompt, q.choices(), Question.Choice::id, Question.Choice::text, Question.Choice::says);
+    }
+
+    private static <T> Outcome pick(
+            Question q,
+            String text,
+            boolean prompt,
+            List<T> all,
+            Function<T, String> id,
+            Function<T, String> name,
+            Function<T, List<String>> says) {
+        String wanted = text.toLowerCase(Locale.ROOT);
+        Set<String> exact = new LinkedHashSet<>();
+        Set<String> beginnings = new LinkedHashSet<>();
+        for (T c : all) {
+            List<String> words = new ArrayList<>(says.apply(c));
+            words.add(id.apply(c));
+            words.add(id.apply(c).replace('-', ' '));
+            words.add(name.apply(c));
+            for (String w : words) {
+                String word = w.toLowerCase(Locale.ROOT);
+                if (word.equals(wanted)) {
+                    exact.add(id.apply(c));
+                } else if (word.startsWith(wanted)) {
+                    beginnings.add(id.apply(c));
+                }
+            }
+        }
+        if (exact.size() == 1) {
+            return new Understood(new Answer.Choice(exact.iterator().next()));
+        }
+        if (prompt && exact.isEmpty() && !wanted.isEmpty()) {
+            if (wanted.matches("\\d{1,3}")) {
+                int n = Integer.parseInt(wanted);
+                if (n >= 1 && n <= all.size()) {
+                    return new Understood(new Answer.Choice(id.apply(all.get(n - 1))));
+                }
+            } else if (beginnings.size() == 1) {
+                return new Understood(new Answer.Choice(beginnings.iterator().next()));
+            }
+        }
+        Set<String> several = exact.size() > 1 ? exact : prompt ? beginnings : Set.<String>of();
+        if (several.size() > 1 && !wanted.isEmpty()) {
+            return new Again(
+                    "\"" + shown(text) + "\" could be " + String.join(" or ", several) + ". Which?", List.copyOf(several));
+        }
+        List<String> ids = all.stream().map(id).toList();
+        String accepted = ids.size() <= SHOWN_CHOICES || !q.kind().equals("material")
+                ? String.join(", ", ids)
+                : String.join(", ", ids.subList(0, SHOWN_CHOICES)) + " and " + (ids.size() - SHOWN_CHOICES)
+                        + " more (see 'pourwright questions')";
+        return new Again(
+                "\"" + shown(text) + "\" is not an answer to '" + q.id() + "'. Accepted: " + accepted
+                        + ", or \"don't know\".",
+                List.of());
+    }
+
+    private static String example(Question q) {
+        return q.example() == null ? "" : " For example " + q.example() + ".";
+    }
+
+    /** Control characters out, spaces collapsed. */
+    static String clean(String typed) {
+        return typed.replaceAll("\\p{Cntrl}", " ").strip().replaceAll("\\s+", " ");
+    }
+
+    private static String shown(String text) {
+        return text.length() <= SHOWN_TEXT ? text : text.substring(0, SHOWN_TEXT) + "…";
+    }
+}

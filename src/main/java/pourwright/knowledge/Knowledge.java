@@ -1,0 +1,70 @@
+package pourwright.knowledge;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import pourwright.facts.Limits;
+import pourwright.units.Dimension;
+import pourwright.units.UnitBook;
+
+/**
+ * Everything Pourwright knows in numbers and words: read once, never changed, passed in.
+ *
+ * @param questions every question, in the order a person finds natural
+ * @param materials classes and own materials, by id
+ * @param guidelines thresholds, by name
+ * @param sources where things come from, by key
+ * @param cautions cautions, by id
+ * @param closing the sentence that ends every block of cautions
+ * @param terms the trade's words
+ * @param pumps kinds of pump, by id
+ * @param processes ways of working, by id
+ * @param agents what can spoil a cure, by id
+ * @param steps words of the timetable, by id
+ */
+public record Knowledge(
+        List<Question> questions,
+        Map<String, MaterialClass> materials,
+        Map<String, Guideline> guidelines,
+        Map<String, Source> sources,
+        Map<String, Caution> cautions,
+        String closing,
+        Map<String, Term> terms,
+        Map<String, PumpKind> pumps,
+        Map<String, Process> processes,
+        Map<String, Agent> agents,
+        Map<String, StepWords> steps) {
+
+    /** The question with that id. */
+    public Optional<Question> question(String id) {
+        return questions.stream().filter(q -> q.id().equals(id)).findFirst();
+    }
+
+    /**
+     * A guideline's value in SI.
+     *
+     * @throws IllegalStateException when no guideline has that name: a fault of the rule or formula that asked
+     */
+    public double guidelineSi(String name) {
+        Guideline g = guidelines.get(name);
+        if (g == null) {
+            throw new IllegalStateException("no guideline is called '" + name + "'");
+        }
+        return UnitBook.toSi(g.value(), g.unit(), dimensionOf(g.unit()));
+    }
+
+    /** The guidelines as rules see them. */
+    public Limits limits() {
+        return this::guidelineSi;
+    }
+
+    /** The dimension a unit belongs to. */
+    public static Dimension dimensionOf(String unit) {
+        for (Dimension d : Dimension.values()) {
+            if (UnitBook.knows(unit, d)) {
+                return d;
+            }
+        }
+        throw new IllegalStateException("no unit is called '" + unit + "'");
+    }
+}

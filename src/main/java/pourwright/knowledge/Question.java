@@ -1,0 +1,64 @@
+package pourwright.knowledge;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A question the console may ask.
+ *
+ * @param id stable id, also the name of the answer on the command line
+ * @param section which part of the job it belongs to
+ * @param ask the question as a person hears it
+ * @param kind {@code material}, {@code choice}, {@code quantity} or {@code ratio}
+ * @param help how to find the answer
+ * @param quantity the dimension of a quantity
+ * @param unit the unit of a bare number
+ * @param min least plausible value, in {@code unit}
+ * @param max greatest plausible value
+ * @param example an answer as a person types it
+ * @param bare set when a bare number is read in {@code unit} on the command line although a prompt asks about it
+ * @param choices the choices of a choice question
+ * @param unknown what stands in when nobody knows, or null when nothing can
+ * @param asked false for quantities that only single figures use
+ */
+public record Question(
+        String id,
+        String section,
+        String ask,
+        String kind,
+        String help,
+        String quantity,
+        String unit,
+        Double min,
+        Double max,
+        String example,
+        String bare,
+        List<Choice> choices,
+        Fallback unknown,
+        Boolean asked) {
+    public Question {
+        choices = choices == null ? List.of() : List.copyOf(choices);
+        asked = asked == null || asked;
+    }
+
+    /**
+     * One choice.
+     *
+     * @param id stable id
+     * @param text what a person reads
+     * @param says words people type for it
+     */
+    public record Choice(String id, String text, List<String> says) {
+        public Choice {
+            says = says == null ? List.of() : List.copyOf(says);
+        }
+    }
+
+    /** The range taken when nobody knows, in the question's unit. */
+    public record Fallback(double low, double typical, double high, String source, String note) {}
+
+    /** The choice with that id. */
+    public Optional<Choice> choice(String choiceId) {
+        return choices.stream().filter(c -> c.id().equals(choiceId)).findFirst();
+    }
+}

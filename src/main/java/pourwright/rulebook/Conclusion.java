@@ -1,0 +1,23 @@
+package pourwright.rulebook;
+
+import java.util.SortedSet;
+
+/**
+ * One thing a rule concluded, with what it rested on.
+ *
+ * @param rule the rule
+ * @param verb what kind of conclusion
+ * @param target the method, caution or question it is about; empty for a finding
+ * @param say the sentence, with figures in braces; empty for a caution or a need
+ * @param answers ids of the questions it rests on
+ * @param figures ids of the figures it compared
+ * @param methods ways of working it took as given
+ */
+public record Conclusion(
+        RuleCard rule,
+        Verb verb,
+        String target,
+        String say,
+        SortedSet<String> answers,
+        SortedSet<String> figures,
+        SortedSet<String> methods) {}

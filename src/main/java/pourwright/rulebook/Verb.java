@@ -1,0 +1,23 @@
+package pourwright.rulebook;
+
+/** What a rule can conclude; one verb each. */
+public enum Verb {
+    /** No allowed way works, or someone could be hurt. */
+    STOP,
+    /** The job as described must change. */
+    CHANGE,
+    /** Something to do. */
+    DO,
+    /** Something to weigh up, or an answer worth measuring. */
+    CONSIDER,
+    /** Something to know. */
+    NOTE,
+    /** A hazard is present. */
+    CAUTION,
+    /** A question is worth asking. */
+    NEED,
+    /** A way of working fits. */
+    CHOOSE,
+    /** A way of working is ruled out. */
+    REFUSE
+}

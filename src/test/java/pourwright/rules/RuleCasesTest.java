@@ -1,0 +1,54 @@
+package pourwright.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import pourwright.advice.Advisor;
+import pourwright.advice.BadAnswer;
+import pourwright.casebook.AnswersJson;
+import pourwright.facts.Answers;
+
+/** Every rule fires in each of its firing cases and stays silent in each of its near misses. */
+class RuleCasesTest {
+    private final AnswersJson reader = new AnswersJson(RuleFiles.KNOWLEDGE);
+
+    @TestFactory
+    Stream<DynamicTest> casesHold() {
+        return RuleFiles.all().stream().map(rule -> DynamicTest.dynamicTest(rule.toString(), () -> {
+            JsonNode cases = rule.readCases();
+            List<String> wrong = new ArrayList<>();
+            assertThat(cases.path("fires").size()).as("firing cases").isPositive();
+            assertThat(cases.path("near-misses").size()).as("near misses").isPositive();
+            for (JsonNode answers : cases.get("fires")) {
+                if (!fired(answers).contains(rule.id())) {
+                    wrong.add("should fire: " + answers);
+                }
+            }
+            for (JsonNode miss : cases.get("near-misses")) {
+                assertThat(miss.path("why").asText()).as("a near miss says why").isNotBlank();
+                if (fired(miss.get("answers")).contains(rule.id())) {
+                    wrong.add("should not fire: " + miss);
+                }
+            }
+            assertThat(wrong).isEmpty();
+        }));
+    }
+
+    private Set<String> fired(JsonNode given) {
+        Answers answers = reader.read(given);
+        if (answers.get("material").isEmpty()) {
+            return Set.of();
+        }
+        try {
+            return Set.copyOf(Advisor.consult(answers, RuleFiles.KNOWLEDGE).rulesFired());
+        } catch (BadAnswer e) {
+            throw new AssertionError(given + ": " + e.getMessage(), e);
+        }
+    }
+}
