@@ -118,7 +118,7 @@ public final class Advisor {
     }
 
     private static Figure fact(FigureValue v, Limits limits) {
-        return new Figure(v.id(), v.si(), v.basis(), List.copyOf(v.answers()), limits);
+        return new Figure(v.id(), v.si(), v::basis, List.copyOf(v.answers()), limits);
     }
 
     private static Set<String> targets(List<Conclusion> conclusions, Verb verb) {

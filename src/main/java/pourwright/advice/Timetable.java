@@ -176,8 +176,17 @@ final class Timetable {
     }
 
     private void figure(String id, Dimension d, Estimate si) {
-        Basis basis = scope.get("working-time").map(FigureValue::basis).orElse(Basis.CLASS);
-        scope.put(new FigureValue(id, d, si, basis, new TreeSet<>(answers), "", null, null, List.of()));
+        Optional<FigureValue> working = scope.get("working-time");
+        scope.put(new FigureValue(
+                id,
+                d,
+                si,
+                new TreeSet<>(answers),
+                null,
+                null,
+                List.of("working-time", "degas-time", "mixing-time", "pour-time"),
+                () -> working.map(w -> new FigureValue.Sensitivity(w.basis(), w.dependsOnMost()))
+                        .orElse(new FigureValue.Sensitivity(Basis.CLASS, ""))));
     }
 
     private Estimate of(String figure) {

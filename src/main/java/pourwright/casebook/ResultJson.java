@@ -48,7 +48,7 @@ public final class ResultJson {
     public ObjectNode figure(FigureValue v, Wording wording, Collection<String> assumed) {
         ObjectNode out = Json.mapper().createObjectNode();
         ObjectNode q = quantity(v, wording);
-        FigureDef def = v.definition();
+        FigureDef def = v.defined().orElse(null);
         if (def != null) {
             q.put("formula", def.words());
             texts(q, "sources", def.sources());

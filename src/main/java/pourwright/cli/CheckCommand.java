@@ -1,15 +1,18 @@
 package pourwright.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import pourwright.advice.BadAnswer;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeFault;
 import pourwright.knowledge.KnowledgeReader;
+import pourwright.knowledge.Seal;
 
 /** Checks knowledge: the shipped folder, or one that is named. */
 @Command(
@@ -22,6 +25,9 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared = new SharedOptions();
 
+    @Option(names = "--seal", hidden = true, description = "Note that the folder was checked, so that a start need not check it.")
+    private boolean seal;
+
     @Parameters(paramLabel = "DIR", arity = "0..1", description = "A knowledge folder.")
     private Path dir;
 
@@ -30,12 +36,15 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         if (dir != null && !Files.isDirectory(dir)) {
             throw new BadAnswer("check", "There is no folder " + dir + ".");
         }
         try {
             Knowledge k = dir == null ? program.knowledge(shared.knowledge) : KnowledgeReader.readAndCheckAll(dir);
+            if (seal && dir != null) {
+                Seal.write(dir);
+            }
             Versions.show(program.out(), k);
             program.out().println("No fault found.");
             return ExitCode.ADVICE.code();

@@ -76,7 +76,7 @@ final class FigureCommand implements Callable<Integer> {
         FigureValue v = r.value();
         Wording wording = r.wording();
         List<String> out = new ArrayList<>(Wrap.text(wording.show(v), width, v.id() + " = ", "  "));
-        FigureDef d = v.definition();
+        FigureDef d = v.defined().orElse(null);
         if (d != null) {
             out.addAll(Wrap.text(d.words(), width, "how: ", "  "));
             out.addAll(Wrap.text(d.valid(), width, "holds for: ", "  "));

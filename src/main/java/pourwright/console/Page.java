@@ -255,7 +255,7 @@ public final class Page {
     public List<String> figures() {
         List<String> out = new ArrayList<>();
         for (FigureValue v : c.figures().values()) {
-            if (v.definition() != null) {
+            if (v.defined().isPresent()) {
                 out.addAll(figureLines(v, ""));
             }
         }
@@ -265,7 +265,7 @@ public final class Page {
 
     private List<String> figureLines(FigureValue v, String label) {
         List<String> out = new ArrayList<>(wrap(v.id() + " = " + wording.show(v), label, "    "));
-        FigureDef def = v.definition();
+        FigureDef def = v.defined().orElse(null);
         if (def != null) {
             out.addAll(wrap(def.words(), "      how: ", "        "));
             if (!def.valid().isEmpty()) {

@@ -1,6 +1,7 @@
 package pourwright.facts;
 
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * One number of the job as the rules see it: typed, taken from the class, assumed, or computed. Rules compare it with
@@ -9,18 +10,18 @@ import java.util.List;
 public final class Figure {
     private final String id;
     private final Estimate estimate;
-    private final Basis basis;
+    private final Supplier<Basis> basis;
     private final List<String> answers;
     private final Limits limits;
 
     /**
      * @param id the figure's or the question's id
      * @param estimate its range, SI
-     * @param basis how well the input that matters most is known
+     * @param basis how well the input that matters most is known; asked only by rules that need it
      * @param answers ids of the questions it rests on
      * @param limits the guidelines in force
      */
-    public Figure(String id, Estimate estimate, Basis basis, List<String> answers, Limits limits) {
+    public Figure(String id, Estimate estimate, Supplier<Basis> basis, List<String> answers, Limits limits) {
         this.id = id;
         this.estimate = estimate;
         this.basis = basis;
@@ -37,7 +38,7 @@ public final class Figure {
     }
 
     public Basis getBasis() {
-        return basis;
+        return basis.get();
     }
 
     public List<String> getAnswers() {
@@ -46,12 +47,12 @@ public final class Figure {
 
     /** True when the input it depends on most was typed or read from a data sheet. */
     public boolean isKnown() {
-        return basis.known();
+        return basis.get().known();
     }
 
     /** True when the input it depends on most is a stated default. */
     public boolean isAssumed() {
-        return basis == Basis.ASSUMED;
+        return basis.get() == Basis.ASSUMED;
     }
 
     /** The typical value is above the guideline. */

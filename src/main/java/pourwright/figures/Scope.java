@@ -293,7 +293,7 @@ public final class Scope {
     }
 
     private static FigureValue plain(String id, Dimension d, Estimate si, Basis basis, SortedSet<String> from) {
-        return new FigureValue(id, d, si, basis, from, "", null, null, List.of());
+        return FigureValue.plain(id, d, si, basis, from);
     }
 
     private Optional<FigureValue> computed(FigureDef def) {
@@ -351,15 +351,7 @@ public final class Scope {
             names.add(way.inputs().get(i).name());
         }
         return Optional.of(new FigureValue(
-                def.id(),
-                def.dimension(),
-                si,
-                spread.basis(),
-                from,
-                spread.dependsOnMost(),
-                spread.caveat(),
-                def,
-                List.copyOf(names)));
+                def.id(), def.dimension(), si, from, spread.caveat(), def, List.copyOf(names), spread::sensitivity));
     }
 
     /** Carries the inputs' ranges through a formula: exact where the formula is monotone in each input. */
@@ -424,6 +416,23 @@ public final class Scope {
             return caveat;
         }
 
+        /** The input whose range moves the result most, and how well it is known. */
+        FigureValue.Sensitivity sensitivity() {
+            int widest = widest();
+            if (widest >= 0) {
+                FigureValue v = inputs.get(widest);
+                String name = way.inputs().get(widest).name();
+                String deeper = v.dependsOnMost();
+                String input = deeper.isEmpty() ? name.substring(name.indexOf(':') + 1) : deeper;
+                return new FigureValue.Sensitivity(v.basis(), input);
+            }
+            Basis weakest = Basis.TYPED;
+            for (FigureValue v : inputs) {
+                weakest = weakest.weaker(v.basis());
+            }
+            return new FigureValue.Sensitivity(weakest, "");
+        }
+
         private int widest() {
             int widest = -1;
             int ranged = 0;
@@ -449,38 +458,5 @@ public final class Scope {
             }
             return widest;
         }
-
-        private int widest = -2;
-
-        private int mostWidening() {
-            if (widest == -2) {
-                widest = widest();
-            }
-            return widest;
-        }
-
-        String dependsOnMost() {
-            int i = mostWidening();
-            if (i < 0) {
-                return "";
-            }
-            FigureValue v = inputs.get(i);
-            String name = way.inputs().get(i).name();
-            String deeper = v.dependsOnMost();
-            return deeper.isEmpty() ? name.substring(name.indexOf(':') + 1) : deeper;
-        }
-
-        Basis basis() {
-            int i = mostWidening();
-            if (i >= 0) {
-                return inputs.get(i).basis();
-            }
-            Basis weakest = Basis.TYPED;
-            for (FigureValue v : inputs) {
-                weakest = weakest.weaker(v.basis());
-            }
-            return weakest;
-        }
     }
-
 }

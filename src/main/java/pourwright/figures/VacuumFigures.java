@@ -166,7 +166,7 @@ final class VacuumFigures {
                         "jousten-vacuum-handbook",
                         "air at 20 °C, laminar to molecular flow in the hose",
                         Formula.of(
-                                x -> PumpLine.effectiveSpeedM3PerS(x[0], pump(x, 1), line(x, 1)),
+                                x -> x[0] > x[2] ? PumpLine.effectiveSpeedM3PerS(x[0], pump(x, 1), line(x, 1)) : Double.NaN,
                                 in("planned-pressure").up(),
                                 in("pump-speed").up(),
                                 in("pump-ultimate").down().or(0.0),
@@ -180,7 +180,9 @@ final class VacuumFigures {
                         "jousten-vacuum-handbook",
                         "at the planned pressure",
                         Formula.of(
-                                x -> PumpLine.effectiveSpeedM3PerS(x[0], pump(x, 1), line(x, 1)) / x[1],
+                                x -> x[0] > x[2]
+                                        ? PumpLine.effectiveSpeedM3PerS(x[0], pump(x, 1), line(x, 1)) / x[1]
+                                        : Double.NaN,
                                 in("planned-pressure").up(),
                                 in("pump-speed"),
                                 in("pump-ultimate").down().or(0.0),

@@ -60,6 +60,10 @@ public record Knowledge(
 
     /** The dimension a unit belongs to. */
     public static Dimension dimensionOf(String unit) {
+        // "m" is a metre here, though people also type it for minutes.
+        if (UnitBook.knows(unit, Dimension.LENGTH)) {
+            return Dimension.LENGTH;
+        }
         for (Dimension d : Dimension.values()) {
             if (UnitBook.knows(unit, d)) {
                 return d;

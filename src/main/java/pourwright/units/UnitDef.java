@@ -22,7 +22,7 @@ record UnitDef(
     /** 0 °C in K (definition of the Celsius temperature, SI Brochure, 9th ed., 2.3.1). */
     private static final BigDecimal ICE_K = new BigDecimal("273.15");
 
-    /** 0 °C in °F (the Fahrenheit scale as used since the inch-pound units were tied to SI; NIST SP 811, B.8). */
+    /** 0 °C in °F (the Fahrenheit scale as used since the inch-pound units were tied to SI; NIST SP 811, B.8, from memory). */
     private static final BigDecimal ICE_F = new BigDecimal("32");
 
     private static final BigDecimal FIVE = new BigDecimal("5");
