@@ -9,6 +9,7 @@ import pourwright.facts.Basis;
 import pourwright.facts.Estimate;
 import pourwright.figures.FigureValue;
 import pourwright.figures.Scope;
+import pourwright.figures.TimeFigures;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.StepWords;
 import pourwright.physics.Viscosity;
@@ -19,6 +20,9 @@ import pourwright.units.Dimension;
  * when the pour is done, how much of the working time that takes, what is left, and how thick the mix is by then.
  */
 final class Timetable {
+    /** A range narrower than this can be put on a scale. */
+    private static final double NARROW = 1.05;
+
     private static final Estimate NOTHING = Estimate.exactly(0);
     private static final Set<String> VACUUM =
             Set.of("degas-mix", "degas-before-thickening", "degas-in-mould", "degas-component");
@@ -40,46 +44,79 @@ final class Timetable {
     static List<Step> of(Scope scope, Knowledge knowledge, Set<String> methods) {
         Timetable t = new Timetable(scope, knowledge, methods);
         t.before();
-        if (t.scope.get("mixing-time").isPresent()) {
-            t.work();
-            t.after();
-        }
+        t.work();
+        t.after();
         return List.copyOf(t.steps);
     }
 
+    /** What comes before mixing, laid out backwards from it. */
     private void before() {
-        Estimate warm = guide("pump-warm-up-time");
-        Estimate weigh = guide("weighing-time");
+        List<String> order = new ArrayList<>();
         if (methods.stream().anyMatch(VACUUM::contains)) {
-            add("pump-start", ago(sum(warm, weigh)), warm);
-            add("pump-test", ago(sum(guide("pump-test-time"), weigh)), guide("pump-test-time"));
+            order.add("pump-start");
+            order.add("pump-test");
         }
         if (methods.contains("degas-component")) {
-            add("degas-component", ago(sum(guide("pump-test-time"), weigh)), guide("pump-test-time"));
+            order.add("degas-component");
         }
-        if (scope.get("part-mass-a").isPresent()) {
-            add("weigh", ago(weigh), weigh);
+        if (weighable()) {
+            order.add("weigh");
         } else if (scope.get("mix-mass").isPresent()) {
-            add("weigh-mass", ago(weigh), weigh);
+            order.add("weigh-mass");
+        }
+        double total = order.stream().mapToDouble(this::lengthS).sum();
+        for (String step : order) {
+            add(step, Estimate.exactly(-total), Estimate.exactly(lengthS(step)));
+            total -= lengthS(step);
         }
     }
 
+    private double lengthS(String step) {
+        return knowledge.guidelineSi(
+                switch (step) {
+                    case "pump-start" -> "pump-warm-up-time";
+                    case "pump-test" -> "pump-test-time";
+                    case "degas-component" -> "component-degas-time";
+                    default -> "weighing-time";
+                });
+    }
+
+    /** Two masses can be put on a scale only when the ratio is known, not a class's range. */
+    private boolean weighable() {
+        return scope.get("part-mass-a")
+                .map(v -> v.si().exact() || v.si().high() / v.si().low() < NARROW)
+                .orElse(false);
+    }
+
     private void work() {
-        next("mix", of("mixing-time"));
-        if (methods.contains("degas-before-thickening")) {
-            add("degas-before-thickening", clock, NOTHING);
+        if (scope.traits().contains("melts")) {
+            next("melt", NOTHING);
+            return;
         }
-        if (methods.contains("degas-mix") || methods.contains("degas-before-thickening")) {
+        if (scope.traits().contains("dries")) {
+            next("dry-coats", NOTHING);
+            return;
+        }
+        next("mix", of("mixing-time"));
+        boolean before = methods.contains("degas-before-thickening");
+        if (methods.contains("degas-mix") || before) {
             degas();
         } else if (methods.contains("stand") && scope.get("bubble-clear-time-air").isPresent()) {
             next("stand", of("bubble-clear-time-air"));
         }
+        if (before) {
+            next("thicken", guide("thickening-time"));
+        }
         if (methods.contains("detail-coat")) {
             next("detail-coat", guide("detail-coat-time"));
         }
-        next(methods.contains("thin-stream") ? "pour" : "pour-plain", of("pour-time"));
+        if (scope.choice("job").equals("brush-on-mould")) {
+            next("brush", of("pour-time"));
+        } else {
+            next(methods.contains("thin-stream") ? "pour" : "pour-plain", of("pour-time"));
+        }
         figure("poured-at", Dimension.TIME, clock);
-        figureIfPossible();
+        viscosityAtPour();
         if (methods.contains("vents")) {
             add("vents-watch", clock, NOTHING);
         }
@@ -102,13 +139,9 @@ final class Timetable {
             return;
         }
         Estimate open = clock;
-        Estimate release = guide("release-time");
+        Estimate release = of("release-time");
         Estimate whole = of("degas-time");
-        boolean froths = scope.get("froth-crest-time").isPresent()
-                && scope.get("froth-factor").map(f -> f.si().typical() > 1).orElse(false)
-                && scope.get("raw:viscosity")
-                        .map(v -> v.si().typical() >= knowledge.guidelineSi("froth-decides-viscosity"))
-                        .orElse(false);
+        boolean froths = scope.get("froth-crest-time").isPresent() && TimeFigures.frothDecides(scope);
         Estimate down = scope.get("pump-down-time").map(FigureValue::si).orElse(NOTHING);
         add("degas-open", open, down);
         if (froths) {
@@ -124,7 +157,7 @@ final class Timetable {
     private void after() {
         Optional<FigureValue> working = scope.get("working-time");
         Estimate done = clock;
-        if (working.isPresent()) {
+        if (working.isPresent() && done.high() > 0) {
             answers.addAll(working.get().answers());
             Estimate gel = working.get().si();
             figure(
@@ -141,16 +174,16 @@ final class Timetable {
                         new Estimate(
                                 gel.low() - done.high(), gel.typical() - done.typical(), gel.high() - done.low()));
             }
+            add("gel", gel, NOTHING);
             if (methods.contains("layers")) {
                 add("layers", gel, NOTHING);
             }
-            add("gel", gel, NOTHING);
         }
         scope.get("demould-time").ifPresent(v -> add("demould", v.si(), NOTHING));
         scope.get("full-cure-time").ifPresent(v -> add("full-cure", v.si(), NOTHING));
     }
 
-    private void figureIfPossible() {
+    private void viscosityAtPour() {
         Optional<FigureValue> gel = scope.get("working-time");
         Optional<FigureValue> fresh = scope.get("viscosity");
         if (gel.isEmpty() || fresh.isEmpty()) {
@@ -225,9 +258,5 @@ final class Timetable {
 
     private static Estimate minus(Estimate a, Estimate b) {
         return new Estimate(a.low() - b.typical(), a.typical() - b.typical(), a.high() - b.typical());
-    }
-
-    private static Estimate ago(Estimate a) {
-        return new Estimate(-a.high(), -a.typical(), -a.low());
     }
 }

@@ -18,6 +18,7 @@ import pourwright.units.UnitBook;
 public final class Wording {
     private static final Pattern PLACE = Pattern.compile("\\{([a-z:-]+)}");
     private static final double WIDE = 1.05;
+    private static final double GRAMS_BELOW_KG = 20;
 
     private final Knowledge knowledge;
     private final Answers answers;
@@ -67,6 +68,9 @@ public final class Wording {
     }
 
     private static String guideline(Guideline g) {
+        if (g.unit().equals("1") && g.value() > 0 && g.value() < 1) {
+            return Show.quantity(g.value(), "%", Dimension.FRACTION);
+        }
         Dimension d = Knowledge.dimensionOf(g.unit());
         return Show.quantity(UnitBook.toSi(g.value(), g.unit(), d), g.unit(), d);
     }
@@ -81,19 +85,56 @@ public final class Wording {
 
     private static String range(FigureValue v) {
         Estimate e = v.si();
-        String unit = Show.bestUnit(Double.isInfinite(e.typical()) ? e.low() : e.typical(), v.dimension());
+        Dimension d = asPeopleSay(e.typical(), v.dimension());
         if (Double.isInfinite(e.low())) {
             return "never";
         }
         if (Double.isInfinite(e.typical())) {
-            return "never, or " + Show.quantity(e.low(), unit, v.dimension()) + " at best";
+            return "never, or " + one(e.low(), d) + " at best";
         }
         if (Double.isInfinite(e.high())) {
-            return Show.quantity(e.typical(), unit, v.dimension()) + " or more";
+            return one(e.typical(), d) + " or more";
         }
-        if (e.low() > 0 && e.high() / e.low() < WIDE) {
-            return Show.quantity(e.typical(), unit, v.dimension());
+        String unit = unit(e.typical(), d);
+        boolean narrow = e.exact() || e.low() > 0 && e.high() / e.low() < WIDE;
+        if (narrow || d == Dimension.MASS) {
+            return one(e.typical(), d);
         }
-        return Show.range(e.low(), e.typical(), e.high(), unit, v.dimension());
+        return Show.range(
+                rounded(e.low(), unit, d), rounded(e.typical(), unit, d), rounded(e.high(), unit, d), unit, d);
+    }
+
+    /** One value alone, in the unit that suits it. */
+    public static String one(double si, Dimension dimension) {
+        Dimension d = asPeopleSay(si, dimension);
+        String unit = unit(si, d);
+        return Show.quantity(rounded(si, unit, d), unit, d);
+    }
+
+    /** A plain number below one is a share, and a share is said in per cent. */
+    private static Dimension asPeopleSay(double si, Dimension d) {
+        return d == Dimension.NUMBER && si > 0 && si < 1 ? Dimension.FRACTION : d;
+    }
+
+    private static String unit(double si, Dimension d) {
+        if (d == Dimension.MASS && si < GRAMS_BELOW_KG) {
+            return "g";
+        }
+        return Show.bestUnit(si, d);
+    }
+
+    /** No more digits than the value deserves: two, and whole grams for what goes on a scale. */
+    private static double rounded(double si, String unit, Dimension d) {
+        double v = UnitBook.fromSi(si, unit, d);
+        if (v == 0 || Double.isInfinite(v)) {
+            return si;
+        }
+        int digits = d == Dimension.MASS || d == Dimension.VOLUME ? 3 : d == Dimension.TEMPERATURE ? 3 : 2;
+        if (d == Dimension.PRESSURE && Math.abs(v) >= 100 || d == Dimension.MASS && Math.abs(v) >= 100) {
+            digits = 4;
+        }
+        double scale = Math.pow(10, digits - 1 - Math.floor(Math.log10(Math.abs(v))));
+        double shown = scale >= 1 ? Math.round(v * scale) / scale : Math.round(v * scale) * Math.round(1 / scale);
+        return UnitBook.toSi(shown, unit, d);
     }
 }

@@ -14,11 +14,13 @@ import pourwright.advice.Strength;
 import pourwright.advice.Wording;
 import pourwright.facts.Answer;
 import pourwright.facts.Answers;
+import pourwright.facts.Estimate;
 import pourwright.figures.FigureDef;
 import pourwright.figures.FigureValue;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.Question;
 import pourwright.knowledge.Source;
+import pourwright.units.Dimension;
 import pourwright.units.Show;
 
 /**
@@ -102,7 +104,7 @@ public final class Page {
     }
 
     private static String minutes(double seconds) {
-        return Show.quantity(seconds, Show.bestUnit(seconds, pourwright.units.Dimension.TIME), pourwright.units.Dimension.TIME);
+        return Wording.one(seconds, Dimension.TIME);
     }
 
     private Optional<String> amounts() {
@@ -113,17 +115,24 @@ public final class Page {
             return Optional.empty();
         }
         StringBuilder s = new StringBuilder();
-        if (a.isPresent() && b.isPresent()) {
+        if (a.isPresent() && b.isPresent() && narrow(a.get().si()) && narrow(b.get().si())) {
             s.append(wording.fill("{part-mass-a} of {first-can} + {part-mass-b} of {second-can} = "));
         }
-        s.append(wording.show(all.get()));
-        c.figure("mix-volume").ifPresent(v -> s.append(" (").append(wording.show(v)).append(')'));
+        s.append(Wording.one(all.get().si().typical(), Dimension.MASS));
+        c.figure("mix-volume")
+                .ifPresent(v -> s.append(" (")
+                        .append(Wording.one(v.si().typical(), Dimension.VOLUME))
+                        .append(')'));
         boolean degassed = c.methods().contains("degas-mix") || c.methods().contains("degas-before-thickening");
         Optional<FigureValue> batches = c.figure("batch-count");
         if (degassed && batches.isPresent() && batches.get().si().typical() > 1) {
             s.append(wording.fill(", in {batch-count} batches of at most {batch-mass-max} in this cup"));
         }
         return Optional.of(s.append('.').toString());
+    }
+
+    private static boolean narrow(Estimate e) {
+        return e.exact() || e.low() > 0 && e.high() / e.low() < 1.05;
     }
 
     private List<String> timetable() {

@@ -23,6 +23,15 @@ final class FrothFigures {
     static List<FigureDef> all() {
         return List.of(
                 figure(
+                        "degas-viscosity",
+                        "How thick is what goes under vacuum?",
+                        Dimension.VISCOSITY,
+                        "viscosity of the fresh mix; of a brushable rubber that before the thickener",
+                        "common-practice",
+                        "fresh mix at room temperature",
+                        Formula.of(x -> x[0], in("unthickened-viscosity").up()),
+                        Formula.of(x -> x[0], in("raw:viscosity").up())),
+                figure(
                         "air-fraction",
                         "How much air did stirring put in?",
                         Dimension.FRACTION,
@@ -87,7 +96,7 @@ final class FrothFigures {
     static List<Input> inputs(Input depth, Input air) {
         return List.of(
                 depth.up(),
-                in("raw:viscosity").up(),
+                in("degas-viscosity").up(),
                 in("raw:liquid-density").down(),
                 air,
                 guides("froth-bubble-small", "froth-bubble-usual", "froth-bubble-large").down(),

@@ -9,6 +9,9 @@ import pourwright.units.Dimension;
 
 /** How hot it can get, and what a pressure pot does to a bubble. */
 final class HeatAndPressureFigures {
+    /** A pour of exactly the depth for one layer is one layer. */
+    private static final double ROUNDING = 1e-9;
+
     private HeatAndPressureFigures() {}
 
     static List<FigureDef> all() {
@@ -21,6 +24,15 @@ final class HeatAndPressureFigures {
                         "typical-data-sheet",
                         "classes that heat themselves",
                         Formula.of(x -> x[0] / x[1], in("typed:part-depth").up(), in("depth-limit").down())),
+                figure(
+                        "layer-count",
+                        "In how many layers?",
+                        Dimension.NUMBER,
+                        "thickest lump / the class's depth for one pour, rounded up",
+                        "typical-data-sheet",
+                        "classes that heat themselves",
+                        Formula.of(
+                                x -> Math.ceil(x[0] / x[1] - ROUNDING), in("typed:part-depth").up(), in("depth-limit").down())),
                 figure(
                         "exotherm-peak",
                         "How hot can it get at most?",

@@ -69,6 +69,11 @@ public final class Scope {
         return assume;
     }
 
+    /** Traits of the material; none when no material was named. */
+    public Set<String> traits() {
+        return material == null ? Set.of() : material.traits();
+    }
+
     boolean hasTrait(String trait) {
         return material != null && material.traits().contains(trait);
     }
@@ -235,7 +240,7 @@ public final class Scope {
             return Optional.of(plain(
                     name,
                     Dimension.NUMBER,
-                    Estimate.exactly(first ? r.first() : r.second()),
+                    Estimate.exactly(first != waterFirst() ? r.first() : r.second()),
                     Basis.TYPED,
                     new TreeSet<>(Set.of("mix-ratio"))));
         }
@@ -247,6 +252,11 @@ public final class Scope {
         Estimate parts =
                 first ? Estimate.exactly(material.mix().first()) : new Estimate(s.low(), s.typical(), s.high());
         return Optional.of(plain(name, Dimension.NUMBER, parts, Basis.CLASS, new TreeSet<>(Set.of("material"))));
+    }
+
+    /** Water-mixed classes are spoken of as water to powder, and weighed powder first. */
+    private boolean waterFirst() {
+        return material != null && material.mix().by().equals("water");
     }
 
     private Optional<FigureValue> ofPumpKind(String id) {

@@ -7,11 +7,12 @@ import static pourwright.figures.Input.in;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import pourwright.physics.Cure;
 import pourwright.units.Dimension;
 
 /** The clock: how long the mix stays workable here, and what each step takes of it. */
-final class TimeFigures {
+public final class TimeFigures {
     private static final double HALVING_KELVIN = 10;
 
     private TimeFigures() {}
@@ -86,14 +87,22 @@ final class TimeFigures {
                         "pour-time",
                         "How long does the pour take?",
                         Dimension.TIME,
-                        "a handling time + volume to mix / a usual pour rate",
+                        "a handling time + volume to mix / the usual pour rate of such a liquid",
                         "common-practice",
                         "one pour into one mould",
-                        Formula.of(
-                                x -> x[0] + x[1] / x[2],
-                                guide("pour-handling-time").up(),
-                                in("mix-volume").up().or(0.0),
-                                guide("pour-rate").down())),
+                        pour(s -> s.hasTrait("body-safe-type"), "pour-rate-bucket"),
+                        pour(s -> s.hasTrait("water-slurry"), "pour-rate-slurry"),
+                        pour(TimeFigures::thick, "pour-rate-thick"),
+                        pour(s -> true, "pour-rate-thin")),
+                figure(
+                        "release-time",
+                        "How long to let the air back in?",
+                        Dimension.TIME,
+                        "slowly for what splashes: longer for thick liquids",
+                        "common-practice",
+                        "",
+                        Formula.when(TimeFigures::frothDecides, x -> x[0], guide("release-time-thick").up()),
+                        Formula.of(x -> x[0], guide("release-time-thin").up())),
                 figure(
                         "degas-time",
                         "How long is it under vacuum?",
@@ -106,13 +115,13 @@ final class TimeFigures {
                                 x -> Math.max(x[0], x[3]) + x[1] + x[2],
                                 in("froth-fall-time").up(),
                                 in("hold-time").up(),
-                                guide("release-time").up(),
+                                in("release-time").up(),
                                 in("pump-down-time").up()),
                         Formula.of(
                                 x -> x[0] + x[1] + x[2],
                                 in("pump-down-time").up(),
                                 in("hold-time").up(),
-                                guide("release-time").up())),
+                                in("release-time").up())),
                 secondDegas(),
                 figure(
                         "degas-share",
@@ -149,13 +158,28 @@ final class TimeFigures {
                         Formula.of(x -> x[0] / x[1], in("pump-down-time").up(), in("working-time").down())));
     }
 
+    private static Formula pour(Predicate<Scope> when, String rate) {
+        return Formula.when(
+                when,
+                x -> x[0] + x[1] / x[2],
+                guide("pour-handling-time").up(),
+                in("mix-volume").up().or(0.0),
+                guide(rate).down());
+    }
+
+    private static boolean thick(Scope s) {
+        return s.get("raw:viscosity")
+                .map(v -> v.si().typical() >= s.guideline("thick-liquid-above"))
+                .orElse(false);
+    }
+
     private static boolean meaning(Scope s, String choice) {
         return s.choice("pot-life-meaning").equals(choice);
     }
 
     /** Above a guideline viscosity the froth's course decides how long to hold, below it the rise of single bubbles. */
-    static boolean frothDecides(Scope s) {
-        return s.get("raw:viscosity")
+    public static boolean frothDecides(Scope s) {
+        return s.get("degas-viscosity")
                 .map(v -> v.si().typical() >= s.guideline("froth-decides-viscosity"))
                 .orElse(false);
     }
@@ -163,7 +187,7 @@ final class TimeFigures {
     private static FigureDef secondDegas() {
         List<Input> inputs = new ArrayList<>(FrothFigures.inputs(in("mould-liquid-depth"), guide("poured-in-air").up()));
         inputs.add(in("hold-time").up());
-        inputs.add(guide("release-time").up());
+        inputs.add(in("release-time").up());
         int hold = inputs.size() - 2;
         return new FigureDef(
                 "second-degas-time",

@@ -125,10 +125,16 @@ final class VacuumFigures {
                         "planned-pressure",
                         "How deep should I pull?",
                         Dimension.PRESSURE,
-                        "your own target; else the deepest of what the class wants, what keeps it from boiling, and what the pump reaches",
+                        "your own target, or what the class wants; never so deep that it boils or that the pump does not get there",
                         "common-practice",
                         "degassing in rough vacuum",
-                        Formula.of(x -> x[0], in("typed:target-pressure").up()),
+                        Formula.when(s -> !s.assumes(), x -> x[0], in("typed:target-pressure").up()),
+                        Formula.of(
+                                x -> Math.max(Math.max(x[0], x[1]), x[0] > x[2] ? 0 : x[2] * x[3]),
+                                in("typed:target-pressure").up(),
+                                in("boil-off-pressure").up().or(0.0),
+                                in("reachable-pressure").or(0.0),
+                                guide("approach-to-ultimate").up()),
                         Formula.of(
                                 x -> Math.max(x[0], Math.max(x[1], x[2] * x[3])),
                                 in("vacuum-pressure").up(),

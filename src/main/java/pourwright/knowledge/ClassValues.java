@@ -13,6 +13,7 @@ public final class ClassValues {
             Map.entry("demould-time", Dimension.TIME),
             Map.entry("full-cure-time", Dimension.TIME),
             Map.entry("viscosity", Dimension.VISCOSITY),
+            Map.entry("unthickened-viscosity", Dimension.VISCOSITY),
             Map.entry("liquid-density", Dimension.DENSITY),
             Map.entry("density-a", Dimension.DENSITY),
             Map.entry("density-b", Dimension.DENSITY),
