@@ -56,14 +56,16 @@ public final class AnswersJson {
 
     /** The answers as they were given, in the order they were given. */
     public static ObjectNode write(Answers answers) {
-        ObjectNode out = Json.mapper().createObjectNode();
+        ObjectNode out = Json.object();
         answers.all().forEach((id, g) -> {
             if (g.answer() instanceof Answer.DontKnow || g.raw() == null) {
                 out.putNull(id);
             } else if (g.raw() instanceof BigDecimal d) {
                 out.put(id, d);
+            } else if (g.raw() instanceof Boolean b) {
+                out.put(id, b);
             } else {
-                out.set(id, Json.mapper().valueToTree(g.raw()));
+                out.put(id, g.raw().toString());
             }
         });
         return out;

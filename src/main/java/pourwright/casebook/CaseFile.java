@@ -2,7 +2,6 @@ package pourwright.casebook;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -60,7 +59,7 @@ public record CaseFile(
     public static CaseFile read(Path file, AnswersJson reader) {
         JsonNode tree;
         try {
-            tree = Json.mapper().readTree(Files.readString(file, StandardCharsets.UTF_8));
+            tree = Json.read(Files.readString(file, StandardCharsets.UTF_8));
         } catch (JsonProcessingException e) {
             throw new BadAnswer(
                     "case", file + ", line " + e.getLocation().getLineNr() + ": this is not valid JSON.");
@@ -89,7 +88,7 @@ public record CaseFile(
 
     /** The case as the text of its file. */
     public String text() {
-        ObjectNode out = Json.mapper().createObjectNode();
+        ObjectNode out = Json.object();
         out.put("format", FORMAT);
         out.put("word", "plan");
         out.set("answers", AnswersJson.write(answers));
@@ -102,11 +101,6 @@ public record CaseFile(
         }
         out.put("provenance", provenance);
         out.put("note", note);
-        try {
-            return Json.mapper().writer(SerializationFeature.INDENT_OUTPUT).writeValueAsString(out).replace("\r\n", "\n")
-                    + "\n";
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException(e);
-        }
+        return Json.pretty(out) + "\n";
     }
 }

@@ -35,15 +35,19 @@ public final class Journal {
 
     /** Notes an answer. */
     public void set(String id, Object raw) throws IOException {
-        ObjectNode line = Json.mapper().createObjectNode();
+        ObjectNode line = Json.object();
         line.put("set", id);
-        line.set("to", Json.mapper().valueToTree(raw));
+        if (raw == null) {
+            line.putNull("to");
+        } else {
+            line.put("to", raw.toString());
+        }
         append(line);
     }
 
     /** Notes that an answer was taken back. */
     public void unset(String id) throws IOException {
-        append(Json.mapper().createObjectNode().put("unset", id));
+        append(Json.object().put("unset", id));
     }
 
     /** The conversation is over: nothing is left to resume. */
@@ -53,7 +57,7 @@ public final class Journal {
 
     private void append(ObjectNode line) throws IOException {
         Files.createDirectories(file.getParent());
-        ByteBuffer bytes = ByteBuffer.wrap((line + "\n").getBytes(StandardCharsets.UTF_8));
+        ByteBuffer bytes = ByteBuffer.wrap((Json.write(line) + "\n").getBytes(StandardCharsets.UTF_8));
         try (FileChannel out = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
             while (bytes.hasRemaining()) {
                 out.write(bytes);
@@ -80,7 +84,7 @@ public final class Journal {
 
     private static Answers replay(Answers answers, String line, AnswersJson reader) {
         try {
-            JsonNode node = Json.mapper().readTree(line);
+            JsonNode node = Json.read(line);
             if (node.has("unset")) {
                 return answers.without(node.get("unset").asText());
             }
@@ -88,8 +92,7 @@ public final class Journal {
                 return answers;
             }
             JsonNode to = node.path("to");
-            Object raw = to.isNull() ? null : to.isTextual() ? to.textValue() : to.isBoolean() ? to.booleanValue() : to.decimalValue();
-            return reader.with(answers, node.get("set").asText(), raw);
+            return reader.with(answers, node.get("set").asText(), to.isTextual() ? to.textValue() : null);
         } catch (JsonProcessingException | BadAnswer e) {
             // A line cut short by a kill, or an answer that this version no longer takes: the rest still counts.
             return answers;

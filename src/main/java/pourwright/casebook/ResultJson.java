@@ -29,7 +29,7 @@ public final class ResultJson {
     /** The whole of a consultation. */
     public ObjectNode of(Consultation c) {
         Wording wording = new Wording(knowledge, c.answers(), c.figures());
-        ObjectNode out = Json.mapper().createObjectNode();
+        ObjectNode out = Json.object();
         out.put("verdict", c.verdict().word());
         ArrayNode findings = out.putArray("findings");
         c.findings().forEach(f -> findings.add(finding(f)));
@@ -46,7 +46,7 @@ public final class ResultJson {
 
     /** One figure on its own, with its formula, sources and what it depends on most. */
     public ObjectNode figure(FigureValue v, Wording wording, Collection<String> assumed) {
-        ObjectNode out = Json.mapper().createObjectNode();
+        ObjectNode out = Json.object();
         ObjectNode q = quantity(v, wording);
         FigureDef def = v.defined().orElse(null);
         if (def != null) {
@@ -66,13 +66,13 @@ public final class ResultJson {
 
     /** What went wrong, in the shape programs expect. */
     public static ObjectNode error(String field, String message) {
-        ObjectNode out = Json.mapper().createObjectNode();
+        ObjectNode out = Json.object();
         out.putObject("error").put("field", field).put("message", plain(message));
         return out;
     }
 
     private static ObjectNode finding(Finding f) {
-        ObjectNode out = Json.mapper().createObjectNode();
+        ObjectNode out = Json.object();
         out.put("id", f.id());
         out.put("topic", f.topic());
         out.put("strength", f.strength().word());
@@ -96,7 +96,7 @@ public final class ResultJson {
     }
 
     private static ObjectNode step(Step s) {
-        ObjectNode out = Json.mapper().createObjectNode();
+        ObjectNode out = Json.object();
         out.set("at", quantity(s.atS(), Dimension.TIME, clock(s.atS().typical())));
         out.set("lasts", quantity(s.lastsS(), Dimension.TIME, clock(s.lastsS().typical())));
         out.put("step", plain(s.say()));
@@ -112,7 +112,7 @@ public final class ResultJson {
     }
 
     private static ObjectNode quantity(Estimate e, Dimension d, String shown) {
-        ObjectNode q = Json.mapper().createObjectNode();
+        ObjectNode q = Json.object();
         number(q, "value", e.typical());
         number(q, "low", e.low());
         number(q, "high", e.high());

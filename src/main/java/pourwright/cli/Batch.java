@@ -64,7 +64,7 @@ final class Batch {
             return bad(new BadAnswer(e.field(), where + e.getMessage()));
         } catch (RuntimeException e) {
             if (asJson) {
-                program.out().println(ResultJson.error("", where + "Pourwright met a fault of its own."));
+                program.out().println(Json.write(ResultJson.error("", where + "Pourwright met a fault of its own.")));
             }
             return program.failed(e);
         }
@@ -72,7 +72,7 @@ final class Batch {
 
     private ExitCode bad(BadAnswer e) {
         if (asJson) {
-            program.out().println(ResultJson.error(e));
+            program.out().println(Json.write(ResultJson.error(e)));
         }
         return program.failed(e);
     }
@@ -82,7 +82,7 @@ final class Batch {
             return false;
         }
         try {
-            JsonNode tree = Json.mapper().readTree(text);
+            JsonNode tree = Json.read(text);
             return tree != null && !tree.isMissingNode();
         } catch (JsonProcessingException e) {
             return text.lines().filter(l -> !l.isBlank()).count() < 2;
@@ -95,7 +95,7 @@ final class Batch {
                     "answers", "One job's answers are longer than " + Json.MAX_CHARS / 1_000_000 + " million characters; that is no job.");
         }
         try {
-            return Json.mapper().readTree(job);
+            return Json.read(job);
         } catch (JsonProcessingException e) {
             throw new BadAnswer(
                     "answers",

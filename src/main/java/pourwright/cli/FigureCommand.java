@@ -18,6 +18,7 @@ import pourwright.facts.Answers;
 import pourwright.figures.FigureBook;
 import pourwright.figures.FigureDef;
 import pourwright.figures.FigureValue;
+import pourwright.knowledge.Json;
 import pourwright.knowledge.Knowledge;
 
 /** One figure on its own, from just the answers it needs. */
@@ -58,14 +59,14 @@ final class FigureCommand implements Callable<Integer> {
             OneFigure.Result r = OneFigure.of(words.get(0), answers, knowledge);
             if (asJson) {
                 ObjectNode out = new ResultJson(knowledge).figure(r.value(), r.wording(), r.assumed());
-                program.out().println(out);
+                program.out().println(Json.write(out));
             } else {
                 lines(r).forEach(program.out()::println);
             }
             return ExitCode.ADVICE.code();
         } catch (BadAnswer e) {
             if (asJson) {
-                program.out().println(ResultJson.error(e));
+                program.out().println(Json.write(ResultJson.error(e)));
             }
             return program.failed(e).code();
         }

@@ -17,6 +17,7 @@ import pourwright.casebook.CaseFile;
 import pourwright.casebook.ResultJson;
 import pourwright.console.Page;
 import pourwright.facts.Answers;
+import pourwright.knowledge.Json;
 import pourwright.knowledge.Knowledge;
 
 /** Plans one pour, or many from a file. */
@@ -55,7 +56,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Knowledge knowledge = program.knowledge(shared.knowledge);
+        Knowledge knowledge = program.knowledgeAndRules(shared.knowledge);
         AnswersJson reader = new AnswersJson(knowledge);
         try {
             Answers given = Given.read(words, reader);
@@ -80,7 +81,7 @@ final class PlanCommand implements Callable<Integer> {
             return Talk.plan(program, shared, knowledge, given).code();
         } catch (BadAnswer e) {
             if (asJson) {
-                program.out().println(ResultJson.error(e));
+                program.out().println(Json.write(ResultJson.error(e)));
             }
             return program.failed(e).code();
         }
@@ -90,7 +91,7 @@ final class PlanCommand implements Callable<Integer> {
     static ExitCode advise(Program program, Knowledge knowledge, Answers answers, boolean asJson) {
         Consultation c = Advisor.consult(answers, knowledge);
         if (asJson) {
-            program.out().println(new ResultJson(knowledge).of(c));
+            program.out().println(Json.write(new ResultJson(knowledge).of(c)));
         } else {
             Page page = new Page(c, knowledge, Talk.width(program), false);
             List<String> lines = new ArrayList<>(page.first());

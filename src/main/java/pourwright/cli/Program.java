@@ -9,6 +9,7 @@ import pourwright.advice.BadAnswer;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeFault;
 import pourwright.knowledge.KnowledgeReader;
+import pourwright.rulebook.RuleBook;
 
 /** What every command needs: streams, environment, where the knowledge lies; and what becomes of faults. */
 final class Program {
@@ -90,6 +91,12 @@ final class Program {
     /** The program's own folder, as the launcher says. */
     private static Path home() {
         return Path.of(System.getProperty("pourwright.home", "."));
+    }
+
+    /** The knowledge for a command that will also need the rules: they are built meanwhile. */
+    Knowledge knowledgeAndRules(Path named) {
+        RuleBook.prepare();
+        return knowledge(named);
     }
 
     Knowledge knowledge(Path named) {

@@ -32,7 +32,7 @@ final class QuestionsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Knowledge knowledge = program.knowledge(shared.knowledge);
-        ArrayNode all = Json.mapper().createArrayNode();
+        ArrayNode all = Json.array();
         for (Question q : knowledge.questions()) {
             ObjectNode one = all.addObject();
             one.put("id", q.id()).put("section", q.section()).put("ask", q.ask()).put("kind", q.kind()).put("help", q.help());
@@ -52,7 +52,7 @@ final class QuestionsCommand implements Callable<Integer> {
             }
         }
         if (asJson) {
-            program.out().println(Json.mapper().createObjectNode().set("questions", all));
+            program.out().println(Json.write(Json.object().set("questions", all)));
         }
         return ExitCode.ADVICE.code();
     }

@@ -36,7 +36,7 @@ final class RulesCommand implements Callable<Integer> {
         List<RuleCard> cards = new ArrayList<>(RuleBook.method().cards());
         cards.addAll(RuleBook.judge().cards());
         cards.sort(null);
-        ArrayNode all = Json.mapper().createArrayNode();
+        ArrayNode all = Json.array();
         for (RuleCard c : cards) {
             ObjectNode one = all.addObject();
             one.put("id", c.id()).put("folder", c.folder()).put("topic", c.topic()).put("says", c.says()).put("because", c.because());
@@ -48,7 +48,7 @@ final class RulesCommand implements Callable<Integer> {
             }
         }
         if (asJson) {
-            program.out().println(Json.mapper().createObjectNode().set("rules", all));
+            program.out().println(Json.write(Json.object().set("rules", all)));
         }
         return ExitCode.ADVICE.code();
     }

@@ -50,10 +50,10 @@ public record Knowledge(
         if (g == null) {
             throw new IllegalStateException("no guideline is called '" + name + "'");
         }
-        return UnitBook.toSi(g.value(), g.unit(), dimensionOf(g.unit()));
+        return g.si();
     }
 
-    /** The guidelines as rules see them. */
+    /** The guidelines as rules see them: in SI, worked out once. */
     public Limits limits() {
         return this::guidelineSi;
     }

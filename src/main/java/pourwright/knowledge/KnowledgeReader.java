@@ -1,7 +1,6 @@
 package pourwright.knowledge;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -51,13 +50,11 @@ public final class KnowledgeReader {
     private Knowledge readAll() {
         List<Question> questions = new ArrayList<>();
         for (Path file : jsonFiles("questions")) {
-            for (JsonNode q : tree(file).get("questions")) {
-                questions.add(bind(q, Question.class, file));
-            }
+            questions.addAll(object(file).list("questions", Readings::question));
         }
         Map<String, MaterialClass> materials = new TreeMap<>();
         for (Path file : jsonFiles("materials")) {
-            MaterialClass m = bind(tree(file), MaterialClass.class, file);
+            MaterialClass m = Tree.whole(object(file), Readings::material);
             if (!file.getFileName().toString().equals(m.id() + ".json")) {
                 throw new KnowledgeFault(name(file) + ": the id '" + m.id() + "' must be the file's name");
             }
@@ -65,50 +62,31 @@ public final class KnowledgeReader {
         }
         Map<String, Guideline> guidelines = new TreeMap<>();
         for (Path file : jsonFiles("guidelines")) {
-            Map<String, Guideline> some = map(tree(file).get("guidelines"), Guideline.class, file);
-            some.forEach((id, g) -> {
+            object(file).map("guidelines", Readings::guideline).forEach((id, g) -> {
                 if (guidelines.put(id, g) != null) {
                     throw new KnowledgeFault(name(file) + ": the guideline '" + id + "' stands in two files");
                 }
             });
         }
-        Path cautions = dir.resolve("cautions.json");
+        Tree cautions = object(dir.resolve("cautions.json"));
+        Map<String, Agent> agents = new LinkedHashMap<>();
+        object(dir.resolve("inhibition.json")).list("agents", Readings::agent).forEach(a -> agents.put(a.id(), a));
         return new Knowledge(
                 List.copyOf(questions),
                 Collections.unmodifiableMap(materials),
                 Collections.unmodifiableMap(guidelines),
-                part("sources.json", "sources", Source.class),
-                part("cautions.json", "cautions", Caution.class),
-                tree(cautions).get("closing").asText(),
-                part("glossary.json", "terms", Term.class),
-                part("pumps.json", "pumps", PumpKind.class),
-                part("choices-of-process.json", "processes", Process.class),
-                agents(),
-                part("steps.json", "steps", StepWords.class));
+                object(dir.resolve("sources.json")).map("sources", Readings::source),
+                cautions.map("cautions", Readings::caution),
+                cautions.text("closing"),
+                object(dir.resolve("glossary.json")).map("terms", Readings::term),
+                object(dir.resolve("pumps.json")).map("pumps", Readings::pump),
+                object(dir.resolve("choices-of-process.json")).map("processes", Readings::process),
+                Collections.unmodifiableMap(agents),
+                object(dir.resolve("steps.json")).map("steps", Readings::step));
     }
 
-    private Map<String, Agent> agents() {
-        Path file = dir.resolve("inhibition.json");
-        Map<String, Agent> agents = new LinkedHashMap<>();
-        for (JsonNode a : tree(file).get("agents")) {
-            Agent agent = bind(a, Agent.class, file);
-            agents.put(agent.id(), agent);
-        }
-        return Collections.unmodifiableMap(agents);
-    }
-
-    private <T> Map<String, T> part(String file, String field, Class<T> type) {
-        Path path = dir.resolve(file);
-        return map(tree(path).get(field), type, path);
-    }
-
-    private <T> Map<String, T> map(JsonNode node, Class<T> type, Path file) {
-        if (node == null) {
-            throw new KnowledgeFault(name(file) + ": its main part is missing");
-        }
-        Map<String, T> all = new LinkedHashMap<>();
-        node.properties().forEach(e -> all.put(e.getKey(), bind(e.getValue(), type, file)));
-        return Collections.unmodifiableMap(all);
+    private Tree object(Path file) {
+        return new Tree(tree(file, name(file)), name(file) + " at ");
     }
 
     private List<Path> jsonFiles(String folder) {
@@ -119,36 +97,14 @@ public final class KnowledgeReader {
         }
     }
 
-    private JsonNode tree(Path file) {
-        return tree(file, name(file));
-    }
-
     /** Reads one JSON file as a tree, with a plain sentence for each way it can be broken. */
     static JsonNode tree(Path file, String name) {
         try {
-            return Json.mapper().readTree(Files.readString(file, StandardCharsets.UTF_8));
+            return Json.read(Files.readString(file, StandardCharsets.UTF_8));
         } catch (JsonProcessingException e) {
             throw new KnowledgeFault(name + ", line " + e.getLocation().getLineNr() + ": not valid JSON");
         } catch (IOException e) {
             throw new KnowledgeFault(name + " cannot be read");
-        }
-    }
-
-    private <T> T bind(JsonNode node, Class<T> type, Path file) {
-        return bind(node, type, name(file));
-    }
-
-    /** Turns a tree into a record; the fault names the place inside the file. */
-    static <T> T bind(JsonNode node, Class<T> type, String name) {
-        try {
-            return Json.mapper().treeToValue(node, type);
-        } catch (JsonMappingException e) {
-            StringBuilder at = new StringBuilder();
-            e.getPath().forEach(r -> at.append('/').append(r.getFieldName() == null ? r.getIndex() : r.getFieldName()));
-            String cause = e.getCause() == null ? e.getOriginalMessage() : e.getCause().getMessage();
-            throw new KnowledgeFault(name + (at.isEmpty() ? "" : " at " + at) + ": " + cause);
-        } catch (JsonProcessingException e) {
-            throw new KnowledgeFault(name + ": " + e.getOriginalMessage());
         }
     }
 

@@ -1,6 +1,5 @@
 package pourwright.knowledge;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import pourwright.facts.Basis;
 import pourwright.facts.Estimate;
 import pourwright.units.Dimension;
@@ -24,7 +23,7 @@ public record Value(
         String unit,
         String source,
         String note,
-        @JsonProperty(access = JsonProperty.Access.READ_ONLY) Basis basis) {
+        Basis basis) {
     public Value {
         basis = basis == null ? Basis.CLASS : basis;
         if (!(low <= typical && typical <= high)) {

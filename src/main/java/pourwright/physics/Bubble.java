@@ -1,7 +1,6 @@
 package pourwright.physics;
 
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
  * One bubble in a liquid: how fast it rises, how it swells under vacuum, how long it needs to dissolve.
@@ -22,7 +21,7 @@ public final class Bubble {
     private static final double CLOSED_FORM_FROM = 0.01;
 
     /** Ten points integrate the smooth remainder to rounding error. */
-    private static final GaussIntegrator UNIT_INTERVAL = new GaussIntegratorFactory().legendre(10, 0, 1);
+    private static final GaussIntegrator UNIT_INTERVAL = GaussPoints.legendre(10, 0, 1);
 
     /** Newton's method from above doubles its digits at each turn; more turns than this cannot change the result. */
     private static final int MOST_TURNS = 60;

@@ -2,7 +2,6 @@ package pourwright.physics;
 
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
@@ -16,7 +15,7 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 public final class BubbleClearing {
 
     /** Seven points give the depth integral to 1e-5 even where the head rules the size of the bubble. */
-    private static final GaussIntegrator OVER_DEPTH = new GaussIntegratorFactory().legendre(7, 0, 1);
+    private static final GaussIntegrator OVER_DEPTH = GaussPoints.legendre(7, 0, 1);
 
     /** Relative accuracy of the smallest cleared bubble: far below any input's own accuracy. */
     private static final double LOG_DIAMETER_ACCURACY = 1e-10;

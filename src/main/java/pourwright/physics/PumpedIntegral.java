@@ -1,7 +1,6 @@
 package pourwright.physics;
 
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
  * Time to pump through a hose: the integral of V dp / (T(p) - Q), written so that it is smooth.
@@ -79,7 +78,7 @@ final class PumpedIntegral {
         private final double[] weight;
 
         Rule(int points) {
-            GaussIntegrator rule = new GaussIntegratorFactory().legendre(points);
+            GaussIntegrator rule = GaussPoints.legendre(points, -1, 1);
             point = new double[points];
             weight = new double[points];
             for (int i = 0; i < points; i++) {

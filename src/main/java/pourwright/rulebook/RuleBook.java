@@ -46,6 +46,18 @@ public final class RuleBook {
         this.byName = cards;
     }
 
+    /**
+     * Starts building both bases on threads of their own, so that a start can read its knowledge meanwhile. Whoever
+     * needs a base before it is ready waits for it.
+     */
+    public static void prepare() {
+        for (Runnable build : List.<Runnable>of(RuleBook::judge, RuleBook::method)) {
+            Thread thread = new Thread(build, "rule-book");
+            thread.setDaemon(true);
+            thread.start();
+        }
+    }
+
     /** The rules that choose and refuse ways of working. */
     public static RuleBook method() {
         return Method.BOOK;

@@ -31,7 +31,7 @@ final class RuleFiles {
 
         JsonNode readCases() {
             try {
-                return Json.mapper().readTree(Files.readString(cases));
+                return Json.read(Files.readString(cases));
             } catch (IOException e) {
                 throw new UncheckedIOException(cases.toString(), e);
             }

@@ -1,0 +1,128 @@
+package pourwright.knowledge;
+
+import java.util.Set;
+
+/** How each record of the knowledge is read from its object. */
+final class Readings {
+    private Readings() {}
+
+    static Value value(Tree t) {
+        return new Value(
+                t.number("low"),
+                t.number("typical"),
+                t.number("high"),
+                t.text("unit"),
+                t.text("source"),
+                t.textOr("note", null),
+                null);
+    }
+
+    static Guideline guideline(Tree t) {
+        return new Guideline(
+                t.number("value"),
+                t.text("unit"),
+                t.text("source"),
+                t.text("note"),
+                t.flag("safety", false),
+                t.textOr("tighter", null),
+                null);
+    }
+
+    static MaterialClass material(Tree t) {
+        return new MaterialClass(
+                t.text("id"),
+                t.text("name"),
+                t.texts("says"),
+                t.text("family"),
+                t.text("vacuum"),
+                Set.copyOf(t.texts("traits")),
+                Tree.whole(t.object("mix"), Readings::mix),
+                t.map("values", Readings::value),
+                Tree.whole(
+                        t.object("permission"),
+                        p -> new MaterialClass.Permission(p.text("why"), p.text("instead"), p.text("source"))),
+                t.textOr("note", null));
+    }
+
+    private static MaterialClass.Mix mix(Tree t) {
+        return new MaterialClass.Mix(
+                t.text("by"),
+                t.texts("names"),
+                t.numberOrNull("first"),
+                t.has("second")
+                        ? Tree.whole(
+                                t.object("second"),
+                                s -> new MaterialClass.Span(s.number("low"), s.number("typical"), s.number("high")))
+                        : null,
+                t.text("source"),
+                t.textOr("note", null));
+    }
+
+    static Question question(Tree t) {
+        return new Question(
+                t.text("id"),
+                t.text("section"),
+                t.text("ask"),
+                t.text("kind"),
+                t.text("help"),
+                t.textOr("quantity", null),
+                t.textOr("unit", null),
+                t.numberOrNull("min"),
+                t.numberOrNull("max"),
+                t.textOr("example", null),
+                t.textOr("bare", null),
+                t.list("choices", c -> new Question.Choice(c.text("id"), c.text("text"), c.texts("says"))),
+                t.has("unknown") ? Tree.whole(t.object("unknown"), Readings::fallback) : null,
+                t.flag("asked", true));
+    }
+
+    private static Question.Fallback fallback(Tree t) {
+        return new Question.Fallback(
+                t.number("low"), t.number("typical"), t.number("high"), t.text("source"), t.textOr("note", null));
+    }
+
+    static Source source(Tree t) {
+        return new Source(
+                t.text("title"),
+                t.textOr("author", null),
+                t.textOr("year", null),
+                t.textOr("where", null),
+                t.flag("read", true),
+                t.textOr("note", null));
+    }
+
+    static Caution caution(Tree t) {
+        return new Caution(t.text("hazard"), t.text("say"), t.text("topic"), t.text("source"), t.flag("safety", true));
+    }
+
+    static Term term(Tree t) {
+        return new Term(t.text("means"), t.texts("also"), t.text("source"));
+    }
+
+    static PumpKind pump(Tree t) {
+        return new PumpKind(
+                t.text("name"),
+                Tree.whole(t.object("speed"), Readings::value),
+                Tree.whole(t.object("ultimate"), Readings::value),
+                t.text("vapour"),
+                t.textOr("note", null),
+                t.text("source"));
+    }
+
+    static Process process(Tree t) {
+        return new Process(
+                t.text("name"), t.text("does"), t.text("right-when"), t.text("wrong-when"), t.text("source"));
+    }
+
+    static Agent agent(Tree t) {
+        return new Agent(
+                t.text("id"),
+                t.text("text"),
+                t.map("effects", e -> new Agent.Effect(e.text("effect"), e.textOr("note", null))),
+                t.text("source"));
+    }
+
+    static StepWords step(Tree t) {
+        return new StepWords(t.text("say"), t.textOr("watch", null), t.text("source"));
+    }
+}
