@@ -41,7 +41,7 @@ final class CheckCommand implements Callable<Integer> {
             throw new BadAnswer("check", "There is no folder " + dir + ".");
         }
         try {
-            Knowledge k = dir == null ? program.knowledge(shared.knowledge) : KnowledgeReader.readAndCheckAll(dir);
+            Knowledge k = dir == null ? program.knowledge(shared) : KnowledgeReader.readAndCheckAll(dir);
             if (seal && dir != null) {
                 Seal.write(dir);
             }

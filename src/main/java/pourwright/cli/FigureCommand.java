@@ -49,7 +49,7 @@ final class FigureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Knowledge knowledge = program.knowledge(shared.knowledge);
+        Knowledge knowledge = program.knowledge(shared);
         try {
             if (words.isEmpty()) {
                 list();

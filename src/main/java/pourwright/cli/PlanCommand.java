@@ -56,7 +56,8 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Knowledge knowledge = program.knowledgeAndRules(shared.knowledge);
+        boolean talks = answersFile == null && caseFile == null && !asJson && !shared.noInput;
+        Knowledge knowledge = talks ? program.knowledgeOfWorkshop(shared) : program.knowledgeAndRules(shared);
         AnswersJson reader = new AnswersJson(knowledge);
         try {
             Answers given = Given.read(words, reader);

@@ -9,6 +9,7 @@ import pourwright.advice.BadAnswer;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeFault;
 import pourwright.knowledge.KnowledgeReader;
+import pourwright.knowledge.Overlay;
 import pourwright.rulebook.RuleBook;
 
 /** What every command needs: streams, environment, where the knowledge lies; and what becomes of faults. */
@@ -94,13 +95,23 @@ final class Program {
     }
 
     /** The knowledge for a command that will also need the rules: they are built meanwhile. */
-    Knowledge knowledgeAndRules(Path named) {
+    Knowledge knowledgeAndRules(SharedOptions shared) {
         RuleBook.prepare();
-        return knowledge(named);
+        return knowledge(shared);
     }
 
-    Knowledge knowledge(Path named) {
-        return KnowledgeReader.read(named == null ? home().resolve("knowledge") : named);
+    /** The shipped knowledge, with a workshop's laid over it where one was named. */
+    Knowledge knowledge(SharedOptions shared) {
+        Path dir = shared.knowledge == null ? home().resolve("knowledge") : shared.knowledge;
+        Knowledge shipped = KnowledgeReader.read(dir);
+        return shared.shop == null ? shipped : Overlay.of(shipped, shared.shop, dir.resolve("schemas"));
+    }
+
+    /** The same for a conversation, which always knows its workshop. */
+    Knowledge knowledgeOfWorkshop(SharedOptions shared) {
+        RuleBook.prepare();
+        Path dir = shared.knowledge == null ? home().resolve("knowledge") : shared.knowledge;
+        return Overlay.of(KnowledgeReader.read(dir), shop(shared.shop), dir.resolve("schemas"));
     }
 
     /** The workshop's folder: named, or under the user's configuration folder. */

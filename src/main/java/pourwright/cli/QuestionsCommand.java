@@ -31,7 +31,7 @@ final class QuestionsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Knowledge knowledge = program.knowledge(shared.knowledge);
+        Knowledge knowledge = program.knowledge(shared);
         ArrayNode all = Json.array();
         for (Question q : knowledge.questions()) {
             ObjectNode one = all.addObject();

@@ -28,7 +28,7 @@ final class ResumeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Knowledge knowledge = program.knowledgeAndRules(shared.knowledge);
+        Knowledge knowledge = program.knowledgeOfWorkshop(shared);
         Path shop = program.shop(shared.shop);
         Optional<Answers> left = new Journal(shop).unfinished(new AnswersJson(knowledge));
         if (left.isEmpty()) {

@@ -37,7 +37,7 @@ final class RootCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (version) {
-            Versions.show(program.out(), program.knowledge(shared.knowledge));
+            Versions.show(program.out(), program.knowledge(shared));
             return ExitCode.ADVICE.code();
         }
         return Talk.console(program, shared).code();

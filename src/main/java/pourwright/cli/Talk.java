@@ -28,7 +28,7 @@ final class Talk {
 
     /** The console: offers to resume what was left, then plans. */
     static ExitCode console(Program program, SharedOptions shared) {
-        Knowledge knowledge = program.knowledgeAndRules(shared.knowledge);
+        Knowledge knowledge = program.knowledgeOfWorkshop(shared);
         Path shop = program.shop(shared.shop);
         return with(program, shared, door -> {
             door.say("Pourwright: plans a pour, and says why. It does not replace the safety data sheet.");

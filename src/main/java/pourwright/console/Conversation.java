@@ -14,6 +14,7 @@ import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.casebook.CaseFile;
 import pourwright.casebook.Journal;
+import pourwright.casebook.Kit;
 import pourwright.casebook.WholeFile;
 import pourwright.facts.Answer;
 import pourwright.facts.Answers;
@@ -81,6 +82,7 @@ public final class Conversation {
                     journal.set(e.getKey(), e.getValue().raw());
                 }
             });
+            confirmKit();
             return talk();
         } catch (Door.Ended e) {
             return leave(End.UNFINISHED, "The input ended");
@@ -113,6 +115,30 @@ public final class Conversation {
 
     private End ended() {
         return shown.verdict() == pourwright.advice.Verdict.STOP ? End.STOP : End.ADVICE;
+    }
+
+    /** Kit that was asked once is shown in one line and taken over on Enter. */
+    private void confirmKit() {
+        if (shop == null) {
+            return;
+        }
+        Answers kit = new Kit(shop, knowledge).remembered();
+        List<String> fresh =
+                kit.all().keySet().stream().filter(id -> !answers.has(id)).toList();
+        if (fresh.isEmpty()) {
+            return;
+        }
+        say("Your kit as last time (Enter = yes, or \"no\"): "
+                + String.join("; ", fresh.stream().map(id -> id + " " + kit.all().get(id).raw()).toList()) + ".");
+        String said = door.ask("kit > ", List.of("yes", "no")).strip().toLowerCase(Locale.ROOT);
+        if (said.isEmpty() || said.startsWith("y")) {
+            fresh.forEach(id -> {
+                Answers.Given g = kit.all().get(id);
+                answers = answers.with(id, g.answer(), g.raw());
+                note(() -> journal.set(id, g.raw()));
+            });
+            say("  = taken over (\"answers\" shows it, \"change\" alters one)");
+        }
     }
 
     private End talk() {
@@ -221,7 +247,8 @@ public final class Conversation {
         say(q.ask() + (before == null ? "" : "  (Enter = " + before + ")"));
         if (q.kind().equals("choice")) {
             for (int i = 0; i < q.choices().size(); i++) {
-                say("  " + (i + 1) + ". " + q.choices().get(i).text() + " [" + q.choices().get(i).id() + "]");
+                Question.Choice c = q.choices().get(i);
+                say("  " + (i + 1) + ". " + c.text() + (c.text().equals(c.id()) ? "" : " [" + c.id() + "]"));
             }
         } else if (q.example() != null) {
             say("  for example " + q.example());
@@ -317,6 +344,7 @@ public final class Conversation {
     }
 
     private Optional<End> result() {
+        note(() -> new Kit(shop, knowledge).remember(answers));
         Page page = page();
         say("");
         page.first().forEach(door::say);

@@ -132,8 +132,9 @@ final class FrothFigures {
             key.add(v);
         }
         return s.once(key, () -> {
-            PumpDownCourse pumping =
-                    PumpDown.course(x[9], x[5], VacuumFigures.pump(x, 10), VacuumFigures.line(x, 10), x[14]);
+            PumpDownCourse pumping = s.once(
+                    List.of("pumping", x[9], x[5], x[10], x[11], x[12], x[13], x[14]),
+                    () -> PumpDown.course(x[9], x[5], VacuumFigures.pump(x, 10), VacuumFigures.line(x, 10), x[14]));
             FrothCourse.Course c = FrothCourse.of(
                     new FrothCourse.Case(x[0], x[1], x[2], x[3], x[4], x[5], Math.min(x[6], x[5]), x[7], x[8]),
                     pumping::pressurePaAt);

@@ -122,7 +122,12 @@ public final class Scope {
     /** Computes once per key; figures that share costly work use it. */
     @SuppressWarnings("unchecked")
     <T> T once(Object key, Supplier<T> make) {
-        return (T) memo.computeIfAbsent(key, k -> make.get());
+        Object done = memo.get(key);
+        if (done == null) {
+            done = make.get();
+            memo.put(key, done);
+        }
+        return (T) done;
     }
 
     /** Puts in a value computed outside, such as the minute of the pour from the timetable. */
@@ -178,10 +183,8 @@ public final class Scope {
 
     private Optional<FigureValue> find(String name) {
         if (name.startsWith("guide:")) {
-            String id = name.substring("guide:".length());
-            String unit = knowledge.guidelines().containsKey(id) ? knowledge.guidelines().get(id).unit() : "1";
-            return Optional.of(plain(
-                    name, Knowledge.dimensionOf(unit), Estimate.exactly(guideline(id)), Basis.TYPED, new TreeSet<>()));
+            Estimate value = Estimate.exactly(guideline(name.substring("guide:".length())));
+            return Optional.of(plain(name, Dimension.NUMBER, value, Basis.TYPED, new TreeSet<>()));
         }
         if (name.startsWith("guides:")) {
             String[] g = name.substring("guides:".length()).split(",");

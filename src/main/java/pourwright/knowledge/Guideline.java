@@ -41,9 +41,4 @@ public record Guideline(
                 owner,
                 UnitBook.toSi(value, unit, Knowledge.dimensionOf(unit)));
     }
-
-    /** The same guideline set by a workshop. */
-    Guideline ownedBy(String other) {
-        return new Guideline(value, unit, source, note, safety, tighter, other);
-    }
 }

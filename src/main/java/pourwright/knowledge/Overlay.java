@@ -1,0 +1,121 @@
+package pourwright.knowledge;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import pourwright.facts.Basis;
+
+/**
+ * A workshop's own folder laid over the shipped knowledge: its guidelines and its materials. It is data and cannot do
+ * anything; a guideline of safety can be tightened here, never loosened.
+ */
+public final class Overlay {
+    private final Knowledge shipped;
+    private final Path shop;
+
+    private Overlay(Knowledge shipped, Path shop) {
+        this.shipped = shipped;
+        this.shop = shop;
+    }
+
+    /**
+     * The shipped knowledge with the workshop's laid over it; the shipped one when the folder holds neither
+     * {@code guidelines.json} nor {@code materials/}.
+     *
+     * @throws KnowledgeFault when a file cannot be used
+     */
+    public static Knowledge of(Knowledge shipped, Path shop, Path schemas) {
+        Overlay o = new Overlay(shipped, shop);
+        Map<String, Guideline> guidelines = o.guidelines(schemas);
+        Map<String, MaterialClass> materials = o.materials();
+        if (guidelines.equals(shipped.guidelines()) && materials.equals(shipped.materials())) {
+            return shipped;
+        }
+        Knowledge all = new Knowledge(
+                shipped.questions(),
+                Collections.unmodifiableMap(materials),
+                Collections.unmodifiableMap(guidelines),
+                shipped.sources(),
+                shipped.cautions(),
+                shipped.closing(),
+                shipped.terms(),
+                shipped.pumps(),
+                shipped.processes(),
+                shipped.agents(),
+                shipped.steps());
+        KnowledgeChecks.check(all);
+        return all;
+    }
+
+    private Map<String, Guideline> guidelines(Path schemas) {
+        Map<String, Guideline> all = new TreeMap<>(shipped.guidelines());
+        Path file = shop.resolve("guidelines.json");
+        if (Files.isRegularFile(file)) {
+            var tree = KnowledgeReader.tree(file, file.toString());
+            Schemas.check(tree, schemas.resolve("guidelines.schema.json"), file.toString());
+            new Tree(tree, file + " at ").map("guidelines", Readings::guideline).forEach((id, own) -> {
+                Guideline old = all.get(id);
+                if (old == null) {
+                    throw new KnowledgeFault(file + ": there is no guideline '" + id + "' to set");
+                }
+                if (old.safety() && (old.tighter().equals("lower") ? own.si() > old.si() : own.si() < old.si())) {
+                    throw new KnowledgeFault(file + ": '" + id + "' is a guideline of safety. It may be made "
+                            + old.tighter() + " than " + old.value() + " " + old.unit() + ", not looser");
+                }
+                Guideline kept = new Guideline(
+                        own.value(), own.unit(), own.source(), own.note(), old.safety(), old.tighter(), "workshop");
+                all.put(id, kept);
+            });
+        }
+        return all;
+    }
+
+    private Map<String, MaterialClass> materials() {
+        Map<String, MaterialClass> all = new TreeMap<>(shipped.materials());
+        Path folder = shop.resolve("materials");
+        if (Files.isDirectory(folder)) {
+            try (Stream<Path> files = Files.list(folder)) {
+                for (Path f : files.filter(x -> x.toString().endsWith(".json")).sorted().toList()) {
+                    Tree tree = new Tree(KnowledgeReader.tree(f, f.toString()), f + " at ");
+                    MaterialClass own = Tree.whole(tree, this::own);
+                    if (all.put(own.id(), own) != null) {
+                        throw new KnowledgeFault(f + ": the id '" + own.id() + "' is taken");
+                    }
+                }
+            } catch (IOException e) {
+                throw new KnowledgeFault("the folder " + folder + " cannot be read");
+            }
+        }
+        return all;
+    }
+
+    /** A workshop's material: a class, refined by what its data sheet says. */
+    private MaterialClass own(Tree t) {
+        String name = t.text("class");
+        MaterialClass base = shipped.materials().get(name);
+        if (base == null) {
+            throw new KnowledgeFault(t.where() + "/class: there is no class '" + name + "'");
+        }
+        Map<String, Value> values = new HashMap<>(base.values());
+        t.map("values", Readings::value).forEach((id, v) -> values.put(id, v.with(Basis.DATA_SHEET)));
+        List<String> says = t.texts("says");
+        return new MaterialClass(
+                t.text("id"),
+                t.text("name"),
+                says,
+                base.family(),
+                base.vacuum(),
+                Set.copyOf(base.traits()),
+                base.mix(),
+                values,
+                base.permission(),
+                t.textOr("note", null));
+    }
+}
