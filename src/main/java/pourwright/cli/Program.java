@@ -1,9 +1,15 @@
 package pourwright.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.InputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import pourwright.advice.BadAnswer;
 import pourwright.knowledge.Knowledge;
@@ -28,15 +34,16 @@ final class Program {
 
     int run(String[] args) {
         CommandLine line = new CommandLine(new RootCommand(this));
-        line.addSubcommand("plan", new PlanCommand(this));
-        line.addSubcommand("figure", new FigureCommand(this));
-        line.addSubcommand("questions", new QuestionsCommand(this));
-        line.addSubcommand("rules", new RulesCommand(this));
-        line.addSubcommand("check", new CheckCommand(this));
-        line.addSubcommand("resume", new ResumeCommand(this));
-        line.addSubcommand("replay", new ReplayCommand(this));
-        line.setOut(new java.io.PrintWriter(out, true));
-        line.setErr(new java.io.PrintWriter(err, true));
+        Map<String, Supplier<Object>> words = words();
+        // Reading a command's options takes milliseconds each: a call that names its word needs only that one.
+        boolean named = args.length > 0 && words.containsKey(args[0]);
+        words.forEach((word, command) -> {
+            if (!named || word.equals(args[0])) {
+                line.addSubcommand(word, command.get());
+            }
+        });
+        line.setOut(new PrintWriter(new OutputStreamWriter(out, UTF_8), true));
+        line.setErr(new PrintWriter(new OutputStreamWriter(err, UTF_8), true));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((e, a) -> {
             err.println(sentence(e.getMessage()) + " \"pourwright " + path(e.getCommandLine()) + "--help\" shows how it is used.");
@@ -44,6 +51,18 @@ final class Program {
         });
         line.setExecutionExceptionHandler((e, cl, parsed) -> failed(e).code());
         return line.execute(args);
+    }
+
+    private Map<String, Supplier<Object>> words() {
+        Map<String, Supplier<Object>> words = new LinkedHashMap<>();
+        words.put("plan", () -> new PlanCommand(this));
+        words.put("figure", () -> new FigureCommand(this));
+        words.put("questions", () -> new QuestionsCommand(this));
+        words.put("rules", () -> new RulesCommand(this));
+        words.put("check", () -> new CheckCommand(this));
+        words.put("resume", () -> new ResumeCommand(this));
+        words.put("replay", () -> new ReplayCommand(this));
+        return words;
     }
 
     private static String path(CommandLine cl) {

@@ -22,6 +22,7 @@ final class RulesCommand implements Callable<Integer> {
     private final Program program;
 
     @Mixin
+    @SuppressWarnings("UnusedVariable")
     private SharedOptions shared = new SharedOptions();
 
     @Option(names = "--json", description = "Print one JSON object.")

@@ -1,5 +1,6 @@
 package pourwright.cli;
 
+import java.io.Console;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
@@ -61,21 +62,21 @@ final class Talk {
     static ExitCode with(Program program, SharedOptions shared, Through talk) {
         boolean dumb = shared.plain || program.environment("TERM").equals("dumb") || program.environment("TERM").isEmpty();
         boolean tests = program.in() != System.in;
-        if (!dumb && !tests && System.console() != null && isTerminal()) {
-            try (Terminal terminal = TerminalBuilder.builder()
+        boolean terminal = !tests && isTerminal();
+        if (!dumb && terminal) {
+            try (Terminal opened = TerminalBuilder.builder()
                             .system(true)
                             .dumb(false)
                             .encoding(StandardCharsets.UTF_8)
                             .build();
-                    JLineDoor door = new JLineDoor(terminal)) {
+                    JLineDoor door = new JLineDoor(opened)) {
                 return code(guarded(door, talk));
             } catch (IOException | IllegalStateException e) {
                 // No usable terminal after all: lines will do.
                 return code(guarded(pipe(program, shared, false), talk));
             }
         }
-        boolean echo = System.console() == null || tests;
-        ExitCode code = code(guarded(pipe(program, shared, echo), talk));
+        ExitCode code = code(guarded(pipe(program, shared, !terminal), talk));
         program.out().flush();
         return code;
     }
@@ -90,11 +91,15 @@ final class Talk {
         }
     }
 
+    /** Whether both ends are a terminal. From JDK 22 on a console exists even without one; it must be asked. */
+    @SuppressWarnings("SystemConsoleNull")
     private static boolean isTerminal() {
-        // From JDK 22 on a console exists even without a terminal; ask it then.
+        Object console = System.console();
+        if (console == null) {
+            return false;
+        }
         try {
-            Object console = System.console();
-            return (Boolean) console.getClass().getMethod("isTerminal").invoke(console);
+            return (Boolean) Console.class.getMethod("isTerminal").invoke(console);
         } catch (ReflectiveOperationException e) {
             return true;
         }

@@ -31,7 +31,7 @@ public record Knowledge(
         String closing,
         Map<String, Term> terms,
         Map<String, PumpKind> pumps,
-        Map<String, Process> processes,
+        Map<String, WayOfWorking> processes,
         Map<String, Agent> agents,
         Map<String, StepWords> steps) {
 

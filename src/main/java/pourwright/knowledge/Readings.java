@@ -109,8 +109,8 @@ final class Readings {
                 t.text("source"));
     }
 
-    static Process process(Tree t) {
-        return new Process(
+    static WayOfWorking process(Tree t) {
+        return new WayOfWorking(
                 t.text("name"), t.text("does"), t.text("right-when"), t.text("wrong-when"), t.text("source"));
     }
 

@@ -198,7 +198,10 @@ final class AmountReader {
             if ("approx".equals(word) && c.peek(0) == '.') {
                 c.at++;
             }
-            about |= word != null | c.mark("~") | circa();
+            // All three are read, whatever the first finds: each moves on in the text.
+            boolean tilde = c.mark("~");
+            boolean circa = circa();
+            about = about || word != null || tilde || circa;
         }
         return about;
     }

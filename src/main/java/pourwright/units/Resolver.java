@@ -100,7 +100,7 @@ final class Resolver {
     }
 
     private static double step(UnitDef unit, Amount a) {
-        return a.unit() == unit ? a.value() : a.unit().stepSi(a.value()) / unit.stepSi(1);
+        return a.unit().equals(unit) ? a.value() : a.unit().stepSi(a.value()) / unit.stepSi(1);
     }
 
     private Reading bare(Span span) {

@@ -9,4 +9,4 @@ package pourwright.knowledge;
  * @param wrongWhen when it is not
  * @param source a key of the sources
  */
-public record Process(String name, String does, String rightWhen, String wrongWhen, String source) {}
+public record WayOfWorking(String name, String does, String rightWhen, String wrongWhen, String source) {}
