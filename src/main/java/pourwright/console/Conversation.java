@@ -277,11 +277,14 @@ public final class Conversation {
     }
 
     private void accept(Question q, Answer answer, String line) {
-        answers = answers.with(q.id(), answer, answer instanceof Answer.DontKnow ? null : line);
+        // A choice typed as a number or a beginning is kept by its id, which means the same for ever.
+        String kept = answer instanceof Answer.Choice c ? c.id() : line;
+        Object raw = answer instanceof Answer.DontKnow ? null : kept;
+        answers = answers.with(q.id(), answer, raw);
         asked.remove(q.id());
         asked.push(q.id());
         earlier.put(q.id(), line);
-        note(() -> journal.set(q.id(), answer instanceof Answer.DontKnow ? null : line));
+        note(() -> journal.set(q.id(), raw));
         echo(answer);
     }
 

@@ -14,7 +14,9 @@ final class RuleText {
     private static final Pattern NAME = Pattern.compile("\\brule\\s+\"([^\"]*)\"");
     private static final Pattern TAG = Pattern.compile("@(\\w+)\\(\\s*\"((?:[^\"\\\\]|\\\\.)*)\"\\s*\\)", Pattern.DOTALL);
     private static final Pattern QUOTED = Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*\"");
-    private static final Pattern CALL = Pattern.compile("\\badvice\\s*\\.\\s*(\\w+)\\s*\\(([^;]*)\\)\\s*;", Pattern.DOTALL);
+    private static final String STRING = "\"(?:[^\"\\\\]|\\\\.)*\"";
+    private static final Pattern CALL = Pattern.compile(
+            "\\badvice\\s*\\.\\s*(\\w+)\\s*\\(\\s*(" + STRING + "(?:\\s*,\\s*" + STRING + ")?)\\s*\\)\\s*;");
     private static final Pattern COMMENT = Pattern.compile("(?m)//[^\\n]*$|/\\*.*?\\*/", Pattern.DOTALL);
 
     private final RuleFiles.RuleFile file;

@@ -1,0 +1,156 @@
+package pourwright.house;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Who may know whom. Dependencies run one way, from the command line down to physics and units. */
+class ArchitectureTest {
+    /** Classes the build makes from rule texts are not ours to judge. */
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(location -> !location.contains("/pourwright/rules/"))
+            .importPath(Path.of("target/classes"));
+
+    /** Each part and the parts it may use. */
+    private static final Map<String, Set<String>> MAY_USE = new TreeMap<>(Map.ofEntries(
+            Map.entry("units", Set.of()),
+            Map.entry("physics", Set.of()),
+            Map.entry("facts", Set.of()),
+            Map.entry("knowledge", Set.of("facts", "units")),
+            Map.entry("figures", Set.of("facts", "physics", "knowledge", "units")),
+            Map.entry("rulebook", Set.of("facts")),
+            Map.entry("advice", Set.of("rulebook", "figures", "facts", "physics", "knowledge", "units")),
+            Map.entry("interview", Set.of("advice", "rulebook", "figures", "facts", "knowledge", "units")),
+            Map.entry(
+                    "casebook", Set.of("interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
+            Map.entry(
+                    "console",
+                    Set.of("casebook", "interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
+            Map.entry(
+                    "cli",
+                    Set.of(
+                            "console", "casebook", "interview", "advice", "rulebook", "figures", "facts", "knowledge",
+                            "units"))));
+
+    /** Each library and the only parts that may touch it. */
+    private static final Map<String, Set<String>> TOUCHED_BY = new TreeMap<>(Map.of(
+            "org.drools", Set.of("rulebook"),
+            "org.kie", Set.of("rulebook"),
+            "picocli", Set.of("cli"),
+            "org.jline", Set.of("console", "cli"),
+            "com.fasterxml.jackson", Set.of("knowledge", "casebook", "cli"),
+            "com.networknt", Set.of("knowledge"),
+            "org.hipparchus", Set.of("physics"),
+            "tech.units", Set.of("units"),
+            "javax.measure", Set.of("units")));
+
+    private static final String[] PURE = {
+        "pourwright.units..", "pourwright.facts..", "pourwright.physics..", "pourwright.figures..", "pourwright.rulebook..",
+        "pourwright.advice..", "pourwright.interview.."
+    };
+
+    private static String part(JavaClass c) {
+        String[] names = c.getPackageName().split("\\.");
+        return names.length < 2 || !names[0].equals("pourwright") ? "" : names[1];
+    }
+
+    @Test
+    void thePartsAreTheKnownOnes() {
+        Set<String> found = new TreeSet<>();
+        CLASSES.forEach(c -> found.add(part(c)));
+        assertThat(found).isEqualTo(new TreeSet<>(MAY_USE.keySet()));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aPartUsesOnlyWhatLiesBelowIt() {
+        return MAY_USE.entrySet().stream().map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
+            List<String> wrong = new ArrayList<>();
+            CLASSES.stream().filter(c -> part(c).equals(e.getKey())).forEach(c -> c.getDirectDependenciesFromSelf().stream()
+                    .filter(d -> d.getTargetClass().getPackageName().startsWith("pourwright."))
+                    .map(d -> part(d.getTargetClass()))
+                    .filter(to -> !to.equals(e.getKey()) && !e.getValue().contains(to))
+                    .forEach(to -> wrong.add(c.getName() + " uses " + to)));
+            assertThat(wrong).isEmpty();
+        }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aLibraryIsTouchedOnlyWhereItBelongs() {
+        return TOUCHED_BY.entrySet().stream().map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
+            List<String> wrong = new ArrayList<>();
+            CLASSES.stream().filter(c -> !e.getValue().contains(part(c))).forEach(c -> c.getDirectDependenciesFromSelf().stream()
+                    .filter(d -> d.getTargetClass().getPackageName().startsWith(e.getKey()))
+                    .forEach(d -> wrong.add(d.getDescription())));
+            assertThat(wrong).isEmpty();
+        }));
+    }
+
+    @Test
+    void noCycles() {
+        slices().matching("pourwright.(*)..").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @Test
+    void onlyTheWayInTouchesTheProcess() {
+        DescribedPredicate<JavaAccess<?>> process = DescribedPredicate.describe(
+                "the process's own streams or its end",
+                a -> a.getTargetOwner().isEquivalentTo(System.class)
+                                && Set.of("out", "err", "exit", "setOut", "setErr", "setIn").contains(a.getName())
+                        || a.getTargetOwner().isEquivalentTo(Runtime.class) && Set.of("exit", "halt").contains(a.getName())
+                        || a.getTargetOwner().isAssignableTo(Throwable.class)
+                                && a.getName().equals("printStackTrace"));
+        noClasses()
+                .that(not(nameMatching("pourwright\\.cli\\.(Main|Program)")))
+                .should()
+                .accessTargetWhere(process)
+                .because("tests hand in the streams, and only the way in may end the process")
+                .check(CLASSES);
+    }
+
+    @Test
+    void adviceDependsOnNothingButAnswersAndKnowledge() {
+        DescribedPredicate<JavaAccess<?>> chance = DescribedPredicate.describe(
+                "a clock, chance, the environment or a language setting",
+                a -> a.getTargetOwner().getPackageName().startsWith("java.time") && a.getName().equals("now")
+                        || a.getTargetOwner().isEquivalentTo(System.class)
+                                && Set.of("currentTimeMillis", "nanoTime", "getenv", "getProperty").contains(a.getName())
+                        || a.getTargetOwner().isEquivalentTo(Math.class) && a.getName().equals("random")
+                        || a.getTargetOwner().getName().matches("java\\.util\\.(Random|UUID|concurrent\\.ThreadLocalRandom|Date)")
+                        || a.getTargetOwner().isEquivalentTo(java.util.Locale.class) && a.getName().equals("getDefault"));
+        noClasses().that().resideInAnyPackage(PURE).should().accessTargetWhere(chance).check(CLASSES);
+    }
+
+    @Test
+    void noneOfThePurePartsTouchesAFile() {
+        noClasses()
+                .that(resideInAnyPackage(
+                        "pourwright.units..", "pourwright.facts..", "pourwright.physics..", "pourwright.figures..",
+                        "pourwright.advice..", "pourwright.interview.."))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.nio.file..", "java.net..", "java.sql..")
+                .orShould()
+                .dependOnClassesThat(nameMatching("java\\.io\\.(File.*|RandomAccessFile)"))
+                .check(CLASSES);
+    }
+}
