@@ -57,7 +57,7 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         boolean talks = answersFile == null && caseFile == null && !asJson && !shared.noInput;
-        Knowledge knowledge = talks ? program.knowledgeOfWorkshop(shared) : program.knowledgeAndRules(shared);
+        Knowledge knowledge = talks ? program.knowledgeOfWorkshop(shared) : program.knowledge(shared);
         AnswersJson reader = new AnswersJson(knowledge);
         try {
             Answers given = Given.read(words, reader);

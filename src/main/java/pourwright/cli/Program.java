@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import pourwright.advice.BadAnswer;
@@ -20,6 +21,9 @@ import pourwright.rulebook.RuleBook;
 
 /** What every command needs: streams, environment, where the knowledge lies; and what becomes of faults. */
 final class Program {
+    /** Words that consult: the rule bases are built while the command line and the knowledge are read. */
+    private static final Set<String> NEED_RULES = Set.of("plan", "resume", "replay", "rules");
+
     private final InputStream in;
     private final PrintStream out;
     private final PrintStream err;
@@ -33,6 +37,9 @@ final class Program {
     }
 
     int run(String[] args) {
+        if (args.length == 0 || NEED_RULES.contains(args[0])) {
+            RuleBook.prepare();
+        }
         CommandLine line = new CommandLine(new RootCommand(this));
         Map<String, Supplier<Object>> words = words();
         // Reading a command's options takes milliseconds each: a call that names its word needs only that one.
@@ -113,12 +120,6 @@ final class Program {
         return Path.of(System.getProperty("pourwright.home", "."));
     }
 
-    /** The knowledge for a command that will also need the rules: they are built meanwhile. */
-    Knowledge knowledgeAndRules(SharedOptions shared) {
-        RuleBook.prepare();
-        return knowledge(shared);
-    }
-
     /** The shipped knowledge, with a workshop's laid over it where one was named. */
     Knowledge knowledge(SharedOptions shared) {
         Path dir = shared.knowledge == null ? home().resolve("knowledge") : shared.knowledge;
@@ -128,7 +129,6 @@ final class Program {
 
     /** The same for a conversation, which always knows its workshop. */
     Knowledge knowledgeOfWorkshop(SharedOptions shared) {
-        RuleBook.prepare();
         Path dir = shared.knowledge == null ? home().resolve("knowledge") : shared.knowledge;
         return Overlay.of(KnowledgeReader.read(dir), shop(shared.shop), dir.resolve("schemas"));
     }

@@ -46,7 +46,7 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Knowledge knowledge = program.knowledgeAndRules(shared);
+        Knowledge knowledge = program.knowledge(shared);
         AnswersJson reader = new AnswersJson(knowledge);
         ExitCode worst = ExitCode.ADVICE;
         int same = 0;

@@ -25,8 +25,8 @@ class FigureDirectionsTest {
     private static final long SEED = 20260202L;
     private static final int JOBS = 600;
     private static final double TOLERANCE = 1e-9;
-    /** Root finders and integrators stop at this relative error. */
-    private static final double SOLVED_WITHIN = 1e-6;
+    /** Root finders, integrators and the lumped course of the froth stop at this relative error; two digits are shown. */
+    private static final double SOLVED_WITHIN = 2e-3;
 
     @TestFactory
     Stream<DynamicTest> aDeclaredDirectionHolds() {

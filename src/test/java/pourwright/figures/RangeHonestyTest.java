@@ -24,8 +24,8 @@ class RangeHonestyTest {
     private static final int JOBS = 1000;
     private static final int POINTS = 4;
     private static final double TOLERANCE = 1e-9;
-    /** Root finders and integrators of pump-down and froth stop at this relative error. */
-    private static final double SOLVED_WITHIN = 1e-6;
+    /** Root finders, integrators and the lumped course of the froth stop at this relative error; two digits are shown. */
+    private static final double SOLVED_WITHIN = 2e-3;
 
     @TestFactory
     Stream<DynamicTest> exactAnswersInsideTheRangesGiveFiguresInsideTheRange() {
