@@ -23,7 +23,9 @@ import pourwright.advice.Consultation;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Threads(1)
-@Fork(value = 1, jvmArgs = {"-XX:ActiveProcessorCount=1", "-XX:+UseSerialGC", "-Xmx512m"})
+@Fork(
+        value = 1,
+        jvmArgs = {"-XX:ActiveProcessorCount=1", "-XX:+UseSerialGC", "-Xmx512m"})
 @Warmup(iterations = 5, time = 4)
 @Measurement(iterations = 5, time = 4)
 public class ConsultBench {

@@ -31,7 +31,15 @@ public final class GrowthBench {
                         + "  mean of the first %,d: %.3f ms%n"
                         + "  mean of the last  %,d: %.3f ms   (last / first %.2f)%n"
                         + "  heap held before: %.1f MiB, after: %.1f MiB%n",
-                ALL, WARM_UP, PART, firstMs, PART, lastMs, lastMs / firstMs, heapBefore, heapAfter);
+                ALL,
+                WARM_UP,
+                PART,
+                firstMs,
+                PART,
+                lastMs,
+                lastMs / firstMs,
+                heapBefore,
+                heapAfter);
     }
 
     /** Mean time of one, in milliseconds. */
@@ -39,7 +47,8 @@ public final class GrowthBench {
         int findings = 0;
         long start = System.nanoTime();
         for (int i = 0; i < times; i++) {
-            findings += Advisor.consult(jobs.job(i), jobs.knowledge()).findings().size();
+            findings +=
+                    Advisor.consult(jobs.job(i), jobs.knowledge()).findings().size();
         }
         long took = System.nanoTime() - start;
         if (findings == 0) {

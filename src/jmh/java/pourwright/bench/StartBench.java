@@ -52,8 +52,14 @@ public final class StartBench {
                 new Run(
                         "empty Java",
                         Set.of(0),
-                        List.of(javaHome + "/bin/java", "-Xshare:auto", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
-                                "-cp", classes, Empty.class.getName())),
+                        List.of(
+                                javaHome + "/bin/java",
+                                "-Xshare:auto",
+                                "-XX:TieredStopAtLevel=1",
+                                "-XX:+UseSerialGC",
+                                "-cp",
+                                classes,
+                                Empty.class.getName())),
                 // 1 is advice too: the advice to stop.
                 new Run(
                         "plan --answers --json",
@@ -77,9 +83,8 @@ public final class StartBench {
     }
 
     private double time(Run run) throws IOException, InterruptedException {
-        ProcessBuilder builder = new ProcessBuilder(run.words())
-                .redirectOutput(Redirect.DISCARD)
-                .redirectError(Redirect.DISCARD);
+        ProcessBuilder builder =
+                new ProcessBuilder(run.words()).redirectOutput(Redirect.DISCARD).redirectError(Redirect.DISCARD);
         builder.environment().put("JAVA_HOME", javaHome);
         long start = System.nanoTime();
         Process process = builder.start();
@@ -87,7 +92,8 @@ public final class StartBench {
         int exit = process.waitFor();
         long took = System.nanoTime() - start;
         if (!run.exits().contains(exit)) {
-            throw new IllegalStateException("\"" + run.name() + "\" ended with exit code " + exit + ": nothing was measured");
+            throw new IllegalStateException(
+                    "\"" + run.name() + "\" ended with exit code " + exit + ": nothing was measured");
         }
         return took / NS_PER_MS;
     }
@@ -101,8 +107,13 @@ public final class StartBench {
             double[] sorted = ms[r].clone();
             Arrays.sort(sorted);
             lines.add(String.format(
-                    Locale.ROOT, "  %-22s %6.0f ms  (%.0f to %.0f)   %.2f x empty",
-                    runs.get(r).name(), median, sorted[0], sorted[ROUNDS - 1], median / empty));
+                    Locale.ROOT,
+                    "  %-22s %6.0f ms  (%.0f to %.0f)   %.2f x empty",
+                    runs.get(r).name(),
+                    median,
+                    sorted[0],
+                    sorted[ROUNDS - 1],
+                    median / empty));
         }
         lines.forEach(System.out::println);
     }

@@ -213,10 +213,14 @@ public final class FrothCourse {
      */
     static final class Gas {
 
-        private static final int EACH_SIDE = 3;
+        private static final int EACH_SIDE = 6;
+        private static final int CLASSES = 2 * EACH_SIDE + 1;
 
         /** Width of a class in standard deviations. */
-        private static final double WIDTH = 1;
+        private static final double WIDTH = 0.5;
+
+        /** Part of the variance that lies between the classes; the rest is that of an even spread within each. */
+        private static final double BETWEEN_CLASSES = 1 - WIDTH * WIDTH / 12;
 
         /** Up to this argument the short form of exp(-x) is good to 1e-8; it costs a fifth of the long one. */
         private static final double SHORT_EXP_LIMIT = 0.1;
@@ -225,15 +229,20 @@ public final class FrothCourse {
         private static final double AT_CAP = 1e-7;
 
         /** Rise of a bubble over that of the median one, its diameter over the median, squared: fine end of a class. */
-        private final double[] finePace = new double[2 * EACH_SIDE + 1];
-        private final double[] coarsePace = new double[2 * EACH_SIDE + 1];
-        private final double[] meanPace = new double[2 * EACH_SIDE + 1];
+        private final double[] finePace = new double[CLASSES];
+        private final double[] coarsePace = new double[CLASSES];
+        private final double[] meanPace = new double[CLASSES];
         /** Gas of the class above its front, for a whole column of it: what has not broken. */
-        private final double[] unbroken = new double[2 * EACH_SIDE + 1];
+        private final double[] unbroken = new double[CLASSES];
         /** Natural logarithm of coarse over fine pace. */
         private final double logWidth;
         /** The classes that still hold gas; the coarse ones, at the end, empty first. */
         private int filled = unbroken.length;
+        /** The classes at the fine end of which none has left, with sums of their gas, gas × pace, gas × pace². */
+        private int whole;
+        private double wholeGas;
+        private double wholeByPace;
+        private double wholeByPaceSquared;
         private double passed;
         private double atTop;
         private double outflowPerHeight;
@@ -248,12 +257,13 @@ public final class FrothCourse {
                 finePace[i] = Math.pow(sizeSpread, 2 * sigmas - WIDTH);
                 coarsePace[i] = Math.pow(sizeSpread, 2 * sigmas + WIDTH);
                 meanPace[i] = logWidth == 0 ? 1 : (coarsePace[i] - finePace[i]) / logWidth;
-                unbroken[i] = Math.exp(-sigmas * sigmas / 2);
+                unbroken[i] = Math.exp(-sigmas * sigmas / (2 * BETWEEN_CLASSES));
                 all += unbroken[i];
             }
             for (int i = 0; i < unbroken.length; i++) {
                 unbroken[i] /= all;
             }
+            sumWhole();
             measure();
         }
 
@@ -286,7 +296,24 @@ public final class FrothCourse {
                 for (int i = 0; i < filled; i++) {
                     unbroken[i] *= decay(meanPace[i] * heights);
                 }
+                sumWhole();
                 measure();
+            }
+        }
+
+        private void sumWhole() {
+            whole = filled;
+            while (whole > 0 && coarsePace[whole - 1] * passed > 1) {
+                whole--;
+            }
+            wholeGas = 0;
+            wholeByPace = 0;
+            wholeByPaceSquared = 0;
+            for (int i = 0; i < whole; i++) {
+                double byPace = unbroken[i] * meanPace[i];
+                wholeGas += unbroken[i];
+                wholeByPace += byPace;
+                wholeByPaceSquared += byPace * meanPace[i];
             }
         }
 
@@ -294,20 +321,20 @@ public final class FrothCourse {
             while (filled > 0 && finePace[filled - 1] * passed >= 1) {
                 filled--;
             }
-            double top = 0;
-            double outflow = 0;
-            double breaking = 0;
-            for (int i = 0; i < filled; i++) {
-                double topHere = unbroken[i];
-                double outflowHere = topHere * meanPace[i];
-                if (coarsePace[i] * passed > 1) {
-                    // The coarse end is gone; what is left reaches up to the pace whose front is at the top now.
-                    topHere = -unbroken[i] * Math.log(finePace[i] * passed) / logWidth;
-                    outflowHere = unbroken[i] * (1 / passed - finePace[i]) / logWidth;
-                }
+            if (whole > 0 && coarsePace[whole - 1] * passed > 1) {
+                sumWhole();
+            }
+            double top = wholeGas;
+            double outflow = wholeByPace;
+            double breaking = wholeByPace - passed * wholeByPaceSquared;
+            if (whole < filled) {
+                // The coarse end is gone; what is left reaches up to the pace whose front is at the top now.
+                double perLog = unbroken[whole] / logWidth;
+                double topHere = -perLog * Math.log(finePace[whole] * passed);
+                double outflowHere = perLog * (1 / passed - finePace[whole]);
                 top += topHere;
                 outflow += outflowHere;
-                breaking += meanPace[i] * (topHere - passed * outflowHere);
+                breaking += meanPace[whole] * (topHere - passed * outflowHere);
             }
             atTop = top;
             outflowPerHeight = outflow;

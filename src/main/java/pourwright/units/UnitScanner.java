@@ -37,7 +37,19 @@ final class UnitScanner {
                 return new Match(units, key, end);
             }
         }
-        return null;
+        return rare(text, from, limit, wanted);
+    }
+
+    /** A word that the table does not hold but that the units library reads in the wanted dimension. */
+    private static Match rare(String text, int from, int limit, Dimension wanted) {
+        int end = from;
+        while (end < limit && text.charAt(end) != ' ' && text.charAt(end) != '\u00a0') {
+            end++;
+        }
+        String word = text.substring(from, end);
+        return RareUnits.find(word, wanted)
+                .map(u -> new Match(new UnitDef[] {u}, word, from + word.length()))
+                .orElse(null);
     }
 
     /** Two dots are a range, and a digit is part of a unit only as a power right behind a letter: "m3", "m^3". */
