@@ -19,7 +19,7 @@ import java.util.function.DoubleUnaryOperator;
  *
  * <p>With several sizes F is taken at the top, where the gas leaves: 1 + A × the gas of all sizes not yet gone. This
  * leaves out that fine bubbles crowd a little behind a coarse front. Following every size over the height, with no
- * such simplification, gives a crest and a fall 8 to 11 % earlier in a chamber emptied in 3 min.
+ * such simplification, gives a crest and a fall 8 to 10 % earlier in a chamber emptied in 3 min.
  *
  * <p>Gas beyond the cap breaks at once, since packed bubbles break at a gas fraction of about 0.80. It thins each size
  * in proportion to n_i d_i²: only the top layer breaks, a bubble reaches it from one diameter below, and its film
@@ -30,7 +30,12 @@ import java.util.function.DoubleUnaryOperator;
  * Debregeas, de Gennes and Brochard-Wyart, Science 279:1704, 1998; from memory). One diameter in that life is 1.29
  * times the Stokes speed.
  *
-@BAND@
+ * <p>Trust times within a factor of about 2. Casters expect a mix of 20 Pa s to crest in 1 to 3.5 min and to have
+ * begun its fall by 4 min. With bubbles of 2.5 mm in 60 to 80 mm of it, pumped to 3 mbar, this model crests at 1.1 to
+ * 1.2 min in a chamber emptied in 30 s. It is late in one emptied in 3 min: the crest is at 3.6 to 4.3 min, the fall
+ * begins at 4.1 to 4.8 min. Over 10 to 40 Pa s and 1 to 4 mm, four cases in ten miss: up to 2.3 times late in the slow
+ * chamber with fine bubbles, a third early in the fast one with coarse bubbles. The crest height in a slow chamber
+ * hangs on the sizes and is a rough guess; for a cup use {@link Froth#factor}.
  *
  * <p>Left out: bubbles that hinder each other, the weight of the liquid, boiling, cure, gas out of solution, bubbles
  * that merge. The weight counts when the chamber nears its share, 4 mbar at half of 70 mm. Valid while the swollen
@@ -63,9 +68,9 @@ public final class FrothCourse {
     /** Share of the rise that is left when the froth counts as fallen. */
     private static final double FALLEN = 0.25;
 
-    /** First step, s, and growth of the step with time: usual times and heights are then good to half a percent. */
+    /** First step, s, and growth of the step with time: with the classes, usual times are then good to 2 percent. */
     private static final double FIRST_STEP_S = 0.1;
-    private static final double STEP_PER_TIME = 0.016;
+    private static final double STEP_PER_TIME = 0.02;
 
     /** Scale, s, on which steps grow faster still: after half an hour mostly a slow fall is left. */
     private static final double SLOW_FROM_S = 1800;
@@ -210,6 +215,7 @@ public final class FrothCourse {
      * The gas left, by bubble size, as shares of all gas at the start. The sizes lie in even classes on the logarithm
      * of size, with the shares of a normal curve. Within a class the gas is spread evenly on that logarithm, so a class
      * goes from its coarse end on. Classes of one size each would empty with a jerk and shift the crest by a tenth.
+     * Over 10 to 40 Pa s and 1 to 4 mm, against 121 classes: times good to 4 %, heights to 1 %.
      */
     static final class Gas {
 

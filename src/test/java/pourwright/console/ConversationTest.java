@@ -124,7 +124,7 @@ class ConversationTest {
         assertThat(run(there)).isEqualTo(Conversation.End.ADVICE);
         List<String> again = there.prompts.subList(2 * questions, there.prompts.size());
         assertThat(again).as("the same questions in the same order").isEqualTo(straight.prompts);
-        assertThat(there.all()).contains("(Enter = tin silicone)", "(Enter = 1.2 kg)");
+        assertThat(there.all()).containsPattern("\\(Enter = tin[- ]silicone\\)").contains("(Enter = 1.2 kg)");
         assertThat(plan(there.lines)).isEqualTo(plan(straight.lines));
     }
 
@@ -358,7 +358,7 @@ class ConversationTest {
         int number = Integer.parseInt(any.toString().replaceAll("try (\\d+) of.*", "$1"));
         ScriptedDoor door = random(any);
         assertThat(run(door)).isNotNull();
-        assertThat(door.all()).doesNotContain("{", "NaN", "Infinity", "Exception");
+        assertThat(door.lines.stream().filter(l -> l.matches(".*(?:[{}]|NaN|Infinity|Exception|\\(not known\\)).*"))).isEmpty();
         ScriptedDoor same = random(Generated.tries(7L, number + 1).skip(number).findFirst().orElseThrow());
         run(same);
         assertThat(same.lines).as("the same seed says the same").isEqualTo(door.lines);
@@ -386,7 +386,7 @@ class ConversationTest {
                     if (what < 0.2) {
                         return any.pick(
                                 "nonsense", "-5", "0", "1e999", "5 furlongs", "99999999999999", "1:0", "\u001b[2J", "5", "½ kg",
-                                "NaN", "10..5", "3", "x".repeat(500), "quit now");
+                                "10..5", "3", "x".repeat(500), "quit now");
                     }
                     if (what < 0.205) {
                         return "quit";

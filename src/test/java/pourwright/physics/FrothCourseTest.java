@@ -29,18 +29,24 @@ class FrothCourseTest {
     /** What happens within the first steps, s, is not resolved, and no eye could see it. */
     private static final double FIRST_STEPS_S = 0.1;
 
-    /** Percent of the gas left: seven classes against the whole spread, down to 2 % of the gas. */
-    private static final double CLASSES_ERROR = 3;
+    /** Percent of the gas at the start: the classes against the whole spread. */
+    private static final double CLASSES_ERROR = 1;
 
-    /** Sums of seven shares in double precision. */
+    /** Percent: times with the model's classes against the exact ones of the whole spread. */
+    private static final double SPREAD_AGAINST_EXACT = 4;
+
+    /** Sums of shares in double precision. */
     private static final double ROUNDING = 1e-11;
+
+    /** What flows out, summed over small steps by the trapezoidal rule. */
+    private static final double SUMMED_OUTFLOW = 2e-3;
 
     private static final double BAND_CREST_FROM_S = 60;
     private static final double BAND_CREST_TO_S = 210;
     private static final double BAND_FALL_BEGUN_BY_S = 240;
 
-    /** Factor by which the usual case may be late in a slow chamber, less than the 2 the model is good for. */
-    private static final double LATE_AT_MOST = 1.5;
+    /** Factor by which the usual case may be late in a slow chamber, well within the 2 the model is good for. */
+    private static final double LATE_AT_MOST = 1.25;
 
     private static final double AIR_PA = 101_325;
     private static final double ULTIMATE_PA = 300;
@@ -73,8 +79,9 @@ class FrothCourseTest {
         assertThat(course.gasLeftAtFallen()).isBetween(0.0, 0.2);
     }
 
-    // A known miss: with a spread of sizes the model is late in the slow chamber, by up to 41 % at the crest and 36 %
-    // at the fall. This holds it to the trust its documentation claims, a factor of two, with a margin.
+    // A known miss: in the slow chamber the model is late at all three depths. Crest: 217, 237 and 255 s at 60, 70 and
+    // 80 mm, where 210 s is the end of the band. Fall begun: 248, 268 and 285 s, where 240 s is. So 60 mm misses
+    // narrowly, by 3 %; 80 mm by 21 %. The band is not widened: this holds the model to that miss, with a small margin.
     @ParameterizedTest
     @ValueSource(doubles = {0.06, 0.07, 0.08})
     void in_a_slow_chamber_silicone_is_late_by_less_than_the_trust_claimed(double depthM) {
@@ -91,7 +98,7 @@ class FrothCourseTest {
         Course one = FrothCourse.of(silicone(0.07, 1), emptiedIn(180));
         Course spread = FrothCourse.of(silicone(0.07, TYPICAL_SIZE_SPREAD), emptiedIn(180));
         assertThat(spread.crestFactor() - 1).isGreaterThan(2 * (one.crestFactor() - 1));
-        assertThat(spread.fallenS() - spread.crestS()).isGreaterThan(1.5 * (one.fallenS() - one.crestS()));
+        assertThat(spread.fallenS()).isGreaterThan(1.3 * one.fallenS());
     }
 
     @Test
@@ -105,8 +112,9 @@ class FrothCourseTest {
     }
 
     @Test
-    void one_size_follows_the_exact_solution_at_constant_pressure() {
-        // With A = φ (p0/p - 1): dn/dt = -n v / (h0 (1 + A n)) has t = h0/v [ln(n0/n) + A (n0 - n)].
+    void equal_bubbles_clear_linearly_at_constant_pressure() {
+        // Batch settling: froth of constant gas fraction over clear liquid, its foot nears its top at speed v. With
+        // A = φ (p0/p - 1) the froth starts h0 (1 + A n0) high and holds n0, so n = n0 (1 - v t/(h0 (1 + A n0))).
         Generated.tries(61, 100).forEach(any -> {
             double chamberPa = any.logUniform(1000, 50_000);
             double air = any.uniform(0.02, 0.12);
@@ -116,17 +124,36 @@ class FrothCourseTest {
             Case start = new Case(depth, mu, 1100, air, d, AIR_PA, 500, 5, 1.25, 1);
             double a = air * (AIR_PA / chamberPa - 1);
             double n0 = Math.min(1, 4 / a);
-            double perSpeedS = depth / risePerS(start, chamberPa);
+            double clearedS = depth * (1 + a * n0) / risePerS(start, chamberPa);
             Course course = FrothCourse.of(start, t -> chamberPa);
             assertThat(course.crestFactor()).as("%s", any).isCloseTo(1 + a * n0, withinPercentage(1e-6));
-            agreesUnlessBeyondHorizon(course, n0, left -> perSpeedS * (Math.log(n0 / left) + a * (n0 - left)));
+            agreesUnlessBeyondHorizon(course, n0, AGAINST_EXACT, left -> clearedS * (1 - left / n0));
+        });
+    }
+
+    @Test
+    void equal_bubbles_follow_the_front_while_the_pressure_falls() {
+        // Below the cap the front passes v/(h0 (1 + A)) of the liquid per second, whatever is left above it.
+        Generated.tries(69, 100).forEach(any -> {
+            Case start = new Case(any.uniform(0.03, 0.1), any.logUniform(5, 20), 1100, 0.05, any.logUniform(2e-3, 4e-3),
+                    AIR_PA, any.logUniform(1500, 10_000), 5, 1.25, 1);
+            DoubleUnaryOperator pressure = emptiedIn(any.logUniform(20, 200));
+            Course course = FrothCourse.of(start, pressure);
+            double passed = 0;
+            double stepS = course.fallenS() / 4000;
+            for (double timeS = stepS / 2; timeS < course.fallenS(); timeS += stepS) {
+                double chamberPa = Math.max(start.floorPa(), pressure.applyAsDouble(timeS));
+                double swelling = 1 + start.airFraction() * (AIR_PA / chamberPa - 1);
+                passed += stepS * risePerS(start, chamberPa) / (start.depthM() * swelling);
+            }
+            assertThat(course.gasLeftAtFallen()).as("%s", any).isCloseTo(1 - passed, within(AGAINST_EXACT / 100));
         });
     }
 
     @Test
     void a_spread_follows_the_exact_solution_at_constant_pressure() {
-        // With T the column heights that the median has risen, n(T) = Σ s exp(-w T) over shares s of pace w, and
-        // t = h0/v [T - T0 + A (N(T) - N(T0))], N(T) = -Σ (s/w) exp(-w T). At the cap the gas starts at n(T0).
+        // Shares s of pace w break to c = s exp(-w B) with Σ c = n0. While the median front passes T of the liquid,
+        // n(T) = Σ c max(0, 1 - w T), and the top holds the sizes with w T < 1: t = h0/v [T + A Σ c min(T, 1/w)].
         Generated.tries(66, 100).forEach(any -> {
             double chamberPa = any.logUniform(1000, 50_000);
             double air = any.uniform(0.02, 0.12);
@@ -134,12 +161,12 @@ class FrothCourseTest {
                     AIR_PA, 500, 5, 1.25, any.uniform(1, 2));
             double a = air * (AIR_PA / chamberPa - 1);
             double n0 = Math.min(1, 4 / a);
-            double t0 = heightsUntil(start.sizeSpread(), n0);
+            double spread = start.sizeSpread();
+            double broken = n0 == 1 ? 0 : whereFallsTo(n0, b -> sum(spread, w -> Math.exp(-w * b)));
             double perSpeedS = start.depthM() / risePerS(start, chamberPa);
-            agreesUnlessBeyondHorizon(FrothCourse.of(start, t -> chamberPa), n0, left -> {
-                double t1 = heightsUntil(start.sizeSpread(), left);
-                double gone = sum(start.sizeSpread(), w -> (Math.exp(-w * t0) - Math.exp(-w * t1)) / w);
-                return perSpeedS * (t1 - t0 + a * gone);
+            agreesUnlessBeyondHorizon(FrothCourse.of(start, t -> chamberPa), n0, SPREAD_AGAINST_EXACT, left -> {
+                double t = whereFallsTo(left, x -> sum(spread, w -> Math.exp(-w * broken) * Math.max(0, 1 - w * x)));
+                return perSpeedS * (t + a * sum(spread, w -> Math.exp(-w * broken) * Math.min(t, 1 / w)));
             });
         });
     }
@@ -149,23 +176,24 @@ class FrothCourseTest {
         return start.speedFactor() * Bubble.stokesRiseMPerS(swollenM, start.density(), 0, start.viscosityPaS());
     }
 
-    private static void agreesUnlessBeyondHorizon(Course course, double n0, DoubleUnaryOperator secondsUntil) {
+    private static void agreesUnlessBeyondHorizon(Course course, double n0, double percent,
+            DoubleUnaryOperator secondsUntil) {
         double fallenS = secondsUntil.applyAsDouble(0.25 * n0);
         if (fallenS < 0.95 * FrothCourse.HORIZON_S) {
-            near(course.crestS(), secondsUntil.applyAsDouble(0.99 * n0));
-            near(course.fallBegunS(), secondsUntil.applyAsDouble(0.9 * n0));
-            near(course.fallenS(), fallenS);
+            near(course.crestS(), secondsUntil.applyAsDouble(0.99 * n0), percent);
+            near(course.fallBegunS(), secondsUntil.applyAsDouble(0.9 * n0), percent);
+            near(course.fallenS(), fallenS, percent);
             assertThat(course.gasLeftAtFallen()).isCloseTo(n0 / 4, withinPercentage(AGAINST_EXACT));
         } else if (fallenS > 1.05 * FrothCourse.HORIZON_S) {
             assertThat(course.fallenS()).isInfinite();
         }
     }
 
-    private static void near(double timeS, double exactS) {
-        assertThat(timeS).isCloseTo(exactS, within(Math.max(AGAINST_EXACT / 100 * exactS, FIRST_STEPS_S)));
+    private static void near(double timeS, double exactS, double percent) {
+        assertThat(timeS).isCloseTo(exactS, within(Math.max(percent / 100 * exactS, FIRST_STEPS_S)));
     }
 
-    /** Sum over a log-normal spread of pace, in 1601 classes: a hundred times finer than the model's. */
+    /** Sum over a log-normal spread of pace, in 1601 classes: fifty times finer than the model's. */
     private static double sum(double sizeSpread, DoubleUnaryOperator ofPace) {
         double all = 0;
         double total = 0;
@@ -178,17 +206,13 @@ class FrothCourseTest {
         return total / all;
     }
 
-    /** Column heights the median rises until this much gas is left, by halving on the logarithm. */
-    private static double heightsUntil(double sizeSpread, double gasLeft) {
-        if (gasLeft >= 1) {
-            return 0;
-        }
+    /** Where a falling function reaches a value, by halving on the logarithm. */
+    private static double whereFallsTo(double value, DoubleUnaryOperator falling) {
         double low = Math.log(1e-9);
         double high = Math.log(1e4);
         for (int turn = 0; turn < 50; turn++) {
             double middle = (low + high) / 2;
-            double heights = Math.exp(middle);
-            if (sum(sizeSpread, w -> Math.exp(-w * heights)) > gasLeft) {
+            if (falling.applyAsDouble(Math.exp(middle)) > value) {
                 low = middle;
             } else {
                 high = middle;
@@ -198,57 +222,82 @@ class FrothCourseTest {
     }
 
     @Test
-    void seven_classes_stand_for_the_whole_spread() {
+    void the_classes_stand_for_the_whole_spread() {
         for (double spread : new double[] {1, 1.3, 1.8, 2}) {
-            Gas gas = new Gas(spread);
-            double risen = 0;
-            while (gas.left() > 0.02) {
-                double exact = gas.left();
-                double heights = risen;
-                assertThat(sum(spread, w -> Math.exp(-w * heights))).as("spread %s, %s heights", spread, risen)
-                        .isCloseTo(exact, withinPercentage(CLASSES_ERROR));
-                double step = 0.02 + 0.05 * risen;
-                gas.rise(step);
-                risen += step;
+            for (double most : new double[] {1, 0.6, 0.2}) {
+                Gas gas = new Gas(spread);
+                gas.breakDownTo(most);
+                double broken = most == 1 ? 0 : whereFallsTo(most, b -> sum(spread, w -> Math.exp(-w * b)));
+                double risen = 0;
+                while (gas.left() > 0.02) {
+                    double heights = risen;
+                    assertThat(gas.left()).as("spread %s, broken to %s, %s heights", spread, most, risen).isCloseTo(
+                            sum(spread, w -> Math.exp(-w * broken) * Math.max(0, 1 - w * heights)),
+                            within(CLASSES_ERROR / 100));
+                    double step = 0.01 + 0.05 * risen;
+                    gas.rise(step);
+                    risen += step;
+                }
             }
         }
     }
 
     @Test
     void gas_left_and_gas_gone_make_up_the_gas_at_the_start() {
+        // What flows out at the top is told apart from what is left above the fronts; the two must agree.
         Generated.tries(67, 200).forEach(any -> {
             Gas gas = new Gas(any.uniform(1, 2));
             assertThat(gas.left()).isCloseTo(1, within(ROUNDING));
-            double before = gas.left();
-            for (int step = 0; step < 300 && gas.left() > 1e-4; step++) {
-                gas.rise(any.logUniform(1e-4, 0.3));
-                double most = gas.left() * any.pick(0.3, 0.97, 0.999, 1.5);
-                gas.breakDownTo(most);
-                assertThat(gas.left()).as("%s", any).isLessThanOrEqualTo(most * (1 + 1e-6)).isBetween(0.0, before);
-                before = gas.left();
-                assertThat(gas.left() + gas.risenOut() + gas.broken()).as("%s", any).isCloseTo(1, within(ROUNDING));
+            double risenOut = 0;
+            double broken = 0;
+            for (int step = 0; step < 20_000 && gas.left() > 0.01; step++) {
+                double outflowBefore = gas.outflowPerHeight();
+                double heights = any.uniform(0.2, 1) * 2e-3 * gas.left() / outflowBefore;
+                gas.rise(heights);
+                risenOut += heights * (outflowBefore + gas.outflowPerHeight()) / 2;
+                double before = gas.left();
+                gas.breakDownTo(before * any.pick(0.9995, 1.0, 1.5));
+                broken += before - gas.left();
+                assertThat(gas.left()).as("%s", any).isBetween(0.0, before);
+                assertThat(gas.left() + risenOut + broken).as("%s", any).isCloseTo(1, within(SUMMED_OUTFLOW));
             }
-            assertThat(gas.risenOut()).isPositive();
-            assertThat(gas.broken()).isPositive();
+            assertThat(risenOut).isPositive();
+            assertThat(broken).isPositive();
+        });
+    }
+
+    @Test
+    void breaking_stops_at_the_amount_asked_for() {
+        Generated.tries(70, 200).forEach(any -> {
+            Gas gas = new Gas(any.uniform(1, 2));
+            gas.rise(any.logUniform(1e-3, 0.5));
+            double most = gas.left() * any.uniform(0.05, 1);
+            gas.breakDownTo(most);
+            assertThat(gas.left()).as("%s", any).isCloseTo(most, withinPercentage(1e-4));
         });
     }
 
     @Test
     void coarse_bubbles_go_first_by_rising_and_by_breaking() {
-        // What is left is ever finer, so it leaves ever more slowly.
+        // What is left at the top is ever finer, so it leaves ever more slowly.
         Gas rising = new Gas(1.8);
         Gas breaking = new Gas(1.8);
         for (double left = 0.9; left > 0.05; left -= 0.1) {
-            double risingBefore = rising.lossPerHeight();
-            double breakingBefore = breaking.lossPerHeight();
-            rising.rise(0.3);
+            double risingBefore = rising.outflowPerHeight() / rising.atTop();
+            double breakingBefore = breaking.outflowPerHeight() / breaking.atTop();
+            rising.rise(0.1);
             breaking.breakDownTo(left);
-            assertThat(rising.lossPerHeight()).isLessThan(risingBefore);
-            assertThat(breaking.lossPerHeight()).isLessThan(breakingBefore);
+            assertThat(rising.outflowPerHeight() / rising.atTop()).isLessThan(risingBefore);
+            assertThat(breaking.outflowPerHeight() / breaking.atTop()).isLessThan(breakingBefore);
         }
         Gas one = new Gas(1);
         one.breakDownTo(0.2);
-        assertThat(one.lossPerHeight()).isCloseTo(1, within(ROUNDING));
+        assertThat(one.outflowPerHeight() / one.atTop()).isCloseTo(1, within(ROUNDING));
+        one.rise(0.999);
+        assertThat(one.atTop()).isCloseTo(0.2, withinPercentage(1e-4));
+        one.rise(0.002);
+        assertThat(one.left()).isZero();
+        assertThat(one.atTop()).isZero();
     }
 
     @Test
