@@ -69,7 +69,7 @@ public final class FrothCourse {
     private static final double FALLEN = 0.25;
 
     /** First step, s, and growth of the step with time: with the classes, usual times are then good to 2 percent. */
-    private static final double FIRST_STEP_S = 0.1;
+    private static final double FIRST_STEP_S = 0.05;
     private static final double STEP_PER_TIME = 0.02;
 
     /** Scale, s, on which steps grow faster still: after half an hour mostly a slow fall is left. */

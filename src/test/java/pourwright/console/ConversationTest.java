@@ -369,7 +369,7 @@ class ConversationTest {
         int[] asked = {0};
         return new ScriptedDoor(
                 id -> {
-                    if (++asked[0] > 400) {
+                    if (++asked[0] > 150) {
                         return null;
                     }
                     if (id.equals("plan")) {
