@@ -82,7 +82,7 @@ final class MouldFigures {
                         "How long does it take to fill the thin wall?",
                         Dimension.TIME,
                         "6 μ L² / (h² ρ g H): viscous flow in a slot under its head",
-                        "geankoplis-transport-processes",
+                        "geankoplis-transport",
                         "laminar flow, a flat gap, fresh viscosity",
                         Formula.of(
                                 x -> Flow.slotFillTimeS(x[0], x[1], x[2], x[3] * Constants.G * x[4]),

@@ -210,7 +210,7 @@ final class VacuumFigures {
                         "How long does it take to pump down?",
                         Dimension.TIME,
                         "∫ V dp / (throughput(p) - gas load), from start to target",
-                        "jousten-vacuum-handbook denevers-fluid-mechanics",
+                        "jousten-vacuum-handbook de-nevers-3",
                         "rough vacuum; real shops take up to 1.8 times as long with wet walls and filters",
                         Formula.of(
                                 x -> PumpDown.timeS(x[0], x[1], x[2], pump(x, 3), line(x, 3), x[7]),
