@@ -14,7 +14,13 @@ import pourwright.knowledge.Knowledge;
 
 /** One figure on its own, from just the answers it needs; what is absent counts as none and is said. */
 public final class OneFigure {
+    private static final int SHOWN = 40;
+
     private OneFigure() {}
+
+    private static String shortened(String name) {
+        return name.length() > SHOWN ? name.substring(0, SHOWN) + "…" : name;
+    }
 
     /**
      * The figure with the words to show it.
@@ -33,7 +39,7 @@ public final class OneFigure {
     public static Result of(String name, Answers answers, Knowledge knowledge) {
         FigureDef def = FigureBook.get(name)
                 .orElseThrow(() -> new BadAnswer(
-                        "figure", "There is no figure \"" + name + "\". \"pourwright figure\" lists them by what they answer."));
+                        "figure", "There is no figure \"" + shortened(name) + "\". \"pourwright figure\" lists them by what they answer."));
         Scope scope = new Scope(answers, knowledge, false);
         Optional<FigureValue> value = scope.get(name);
         if (value.isEmpty()) {

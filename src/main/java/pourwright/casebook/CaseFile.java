@@ -62,11 +62,11 @@ public record CaseFile(
             tree = Json.read(Files.readString(file, StandardCharsets.UTF_8));
         } catch (JsonProcessingException e) {
             throw new BadAnswer(
-                    "case", file + ", line " + e.getLocation().getLineNr() + ": this is not valid JSON.");
+                    "case", file + ", line " + Json.line(e) + ": this is not valid JSON.");
         } catch (IOException e) {
             throw new BadAnswer("case", "The case file " + file + " cannot be read.");
         }
-        if (tree.path("format").asInt() != FORMAT || !tree.path("word").asText().equals("plan")) {
+        if (!tree.path("format").isInt() || tree.path("format").intValue() != FORMAT || !tree.path("word").asText().equals("plan")) {
             throw new BadAnswer(
                     "case", file + " is not a planning case of format " + FORMAT + ": it needs \"format\": 1 and \"word\": \"plan\".");
         }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Map;
 import java.util.Optional;
 import pourwright.advice.BadAnswer;
 import pourwright.facts.Answers;
@@ -27,14 +28,21 @@ public final class Journal {
         this.file = shop.resolve("unfinished.jsonl");
     }
 
-    /** Starts anew. */
-    public void begin() throws IOException {
-        Files.createDirectories(file.getParent());
-        Files.deleteIfExists(file);
+    /** Starts anew with these answers; the old journal stands until the new one is whole. */
+    public void begin(Answers answers) throws IOException {
+        StringBuilder lines = new StringBuilder();
+        for (Map.Entry<String, Answers.Given> e : answers.all().entrySet()) {
+            lines.append(line(e.getKey(), e.getValue().raw()));
+        }
+        WholeFile.write(file, lines.toString());
     }
 
     /** Notes an answer. */
     public void set(String id, Object raw) throws IOException {
+        append(line(id, raw));
+    }
+
+    private static String line(String id, Object raw) {
         ObjectNode line = Json.object();
         line.put("set", id);
         if (raw == null) {
@@ -42,12 +50,12 @@ public final class Journal {
         } else {
             line.put("to", raw.toString());
         }
-        append(line);
+        return Json.write(line) + "\n";
     }
 
     /** Notes that an answer was taken back. */
     public void unset(String id) throws IOException {
-        append(Json.object().put("unset", id));
+        append(Json.write(Json.object().put("unset", id)) + "\n");
     }
 
     /** The conversation is over: nothing is left to resume. */
@@ -55,14 +63,27 @@ public final class Journal {
         Files.deleteIfExists(file);
     }
 
-    private void append(ObjectNode line) throws IOException {
+    private void append(String line) throws IOException {
         Files.createDirectories(file.getParent());
-        ByteBuffer bytes = ByteBuffer.wrap((Json.write(line) + "\n").getBytes(StandardCharsets.UTF_8));
+        // A line that a kill cut short must not swallow the next one.
+        String start = endsMidLine() ? "\n" : "";
+        ByteBuffer bytes = ByteBuffer.wrap((start + line).getBytes(StandardCharsets.UTF_8));
         try (FileChannel out = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
             while (bytes.hasRemaining()) {
                 out.write(bytes);
             }
             out.force(true);
+        }
+    }
+
+    private boolean endsMidLine() throws IOException {
+        if (!Files.isRegularFile(file) || Files.size(file) == 0) {
+            return false;
+        }
+        try (FileChannel in = FileChannel.open(file, StandardOpenOption.READ)) {
+            ByteBuffer last = ByteBuffer.allocate(1);
+            in.read(last, in.size() - 1);
+            return last.get(0) != '\n';
         }
     }
 
@@ -73,7 +94,8 @@ public final class Journal {
         }
         Answers answers = Answers.NONE;
         try {
-            for (String line : Files.readString(file, StandardCharsets.UTF_8).split("\n")) {
+            // Decoded leniently: a kill inside a character spoils that line and no other.
+            for (String line : new String(Files.readAllBytes(file), StandardCharsets.UTF_8).split("\n", -1)) {
                 answers = replay(answers, line, reader);
             }
         } catch (IOException e) {
@@ -88,10 +110,10 @@ public final class Journal {
             if (node.has("unset")) {
                 return answers.without(node.get("unset").asText());
             }
-            if (!node.has("set")) {
+            JsonNode to = node.path("to");
+            if (!node.path("set").isTextual() || !(to.isTextual() || to.isNull())) {
                 return answers;
             }
-            JsonNode to = node.path("to");
             return reader.with(answers, node.get("set").asText(), to.isTextual() ? to.textValue() : null);
         } catch (JsonProcessingException | BadAnswer e) {
             // A line cut short by a kill, or an answer that this version no longer takes: the rest still counts.

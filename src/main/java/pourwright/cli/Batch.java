@@ -9,7 +9,6 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import pourwright.advice.BadAnswer;
@@ -37,18 +36,18 @@ final class Batch {
 
     ExitCode run(Path file, Answers given) {
         String text = text(file);
-        List<String> jobs = new ArrayList<>();
-        if (whole(text)) {
-            jobs.add(text);
-        } else {
-            text.lines().filter(l -> !l.isBlank()).forEach(jobs::add);
-        }
-        if (jobs.isEmpty()) {
+        if (text.isBlank()) {
             throw new BadAnswer("answers", "The file of answers is empty. It holds one JSON object, or one a line.");
         }
+        if (whole(text)) {
+            return one(text, "", given);
+        }
         ExitCode worst = ExitCode.ADVICE;
-        for (int i = 0; i < jobs.size(); i++) {
-            worst = worst.worse(one(jobs.get(i), jobs.size() > 1 ? "line " + (i + 1) + ": " : "", given));
+        List<String> lines = text.lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            if (!lines.get(i).isBlank()) {
+                worst = worst.worse(one(lines.get(i), "line " + (i + 1) + ": ", given));
+            }
         }
         return worst;
     }
@@ -99,8 +98,7 @@ final class Batch {
         } catch (JsonProcessingException e) {
             throw new BadAnswer(
                     "answers",
-                    "The answers are not valid JSON (line " + e.getLocation().getLineNr() + ", column "
-                            + e.getLocation().getColumnNr() + "). Expected one object, for example {\"material\": \"tin-silicone\"}.");
+                    "The answers are not valid JSON (line " + Json.line(e) + "). Expected one object, for example {\"material\": \"tin-silicone\"}.");
         }
     }
 

@@ -3,6 +3,7 @@ package pourwright.cli;
 import java.util.List;
 import pourwright.advice.BadAnswer;
 import pourwright.casebook.AnswersJson;
+import pourwright.console.Clean;
 import pourwright.facts.Answers;
 
 /** Answers given on the command line as {@code id=value}. */
@@ -16,15 +17,10 @@ final class Given {
             if (at <= 0) {
                 throw new BadAnswer(
                         "answers",
-                        "\"" + shown(word) + "\" is not an answer. Give answers as id=value, for example material=tin-silicone.");
+                        "\"" + Clean.quoted(word) + "\" is not an answer. Give answers as id=value, for example material=tin-silicone.");
             }
             answers = reader.with(answers, word.substring(0, at).strip(), word.substring(at + 1));
         }
         return answers;
-    }
-
-    private static String shown(String text) {
-        String plain = text.replaceAll("\\p{Cntrl}", " ");
-        return plain.length() <= 40 ? plain : plain.substring(0, 40) + "…";
     }
 }

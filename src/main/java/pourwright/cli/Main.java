@@ -1,5 +1,7 @@
 package pourwright.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -11,8 +13,8 @@ public final class Main {
 
     /** Runs one command and ends with its exit code. */
     public static void main(String[] args) {
-        PrintStream out = new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), false, charset());
-        PrintStream err = new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.err), true, charset());
+        PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+        PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         int code = run(args, System.in, out, err, System.getenv());
         out.flush();
         System.exit(code);
@@ -21,14 +23,5 @@ public final class Main {
     /** The same for tests: streams and environment handed in, the exit code handed back. */
     public static int run(String[] args, InputStream in, PrintStream out, PrintStream err, Map<String, String> environment) {
         return new Program(in, out, err, environment).run(args);
-    }
-
-    private static java.nio.charset.Charset charset() {
-        String named = System.getProperty("stdout.encoding", System.getProperty("sun.stdout.encoding"));
-        try {
-            return named == null ? StandardCharsets.UTF_8 : java.nio.charset.Charset.forName(named);
-        } catch (IllegalArgumentException e) {
-            return StandardCharsets.UTF_8;
-        }
     }
 }

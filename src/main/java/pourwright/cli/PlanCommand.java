@@ -95,7 +95,7 @@ final class PlanCommand implements Callable<Integer> {
             program.out().println(Json.write(new ResultJson(knowledge).of(c)));
         } else {
             Page page = new Page(c, knowledge, Talk.width(program), false);
-            List<String> lines = new ArrayList<>(page.first());
+            List<String> lines = new ArrayList<>(page.first(false));
             lines.add("");
             lines.addAll(page.more());
             lines.add("");

@@ -31,8 +31,8 @@ final class Program {
 
     Program(InputStream in, PrintStream out, PrintStream err, Map<String, String> environment) {
         this.in = in;
-        this.out = out;
-        this.err = err;
+        this.out = new CleanPrint(out);
+        this.err = new CleanPrint(err);
         this.environment = environment;
     }
 

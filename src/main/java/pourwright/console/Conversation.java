@@ -76,12 +76,7 @@ public final class Conversation {
     /** Talks until the person has the plan and leaves. */
     public End run() {
         try {
-            note(() -> {
-                journal.begin();
-                for (Map.Entry<String, Answers.Given> e : answers.all().entrySet()) {
-                    journal.set(e.getKey(), e.getValue().raw());
-                }
-            });
+            note(() -> journal.begin(answers));
             confirmKit();
             return talk();
         } catch (Door.Ended e) {
@@ -93,7 +88,7 @@ public final class Conversation {
 
     private End leave(End end, String how) {
         if (shown != null) {
-            note(journal::end);
+            note(() -> journal.end());
             say(how + " after the plan was shown.");
             return end == End.INTERRUPTED ? end : ended();
         }
@@ -360,7 +355,7 @@ public final class Conversation {
             String verb = word.contains(" ") ? word.substring(0, word.indexOf(' ')) : word;
             switch (verb) {
                 case "quit", "exit" -> {
-                    note(journal::end);
+                    note(() -> journal.end());
                     say("Done.");
                     return Optional.of(ended());
                 }
@@ -386,7 +381,7 @@ public final class Conversation {
                     }
                 }
                 case "why" -> say("\"how 1\" explains the first piece of advice, \"how 2\" the second, and so on.");
-                default -> say((line.isEmpty() ? "" : "\"" + shortened(line) + "\" is not a word here. ")
+                default -> say((line.isEmpty() ? "" : "\"" + Clean.quoted(line) + "\" is not a word here. ")
                         + "Words: more, cautions, how NUMBER, figures, rules, sources, answers, change NUMBER, again,"
                         + " define WORD, save NAME, back, quit.");
             }
@@ -404,7 +399,7 @@ public final class Conversation {
                         || e.getValue().also().stream().anyMatch(a -> a.equalsIgnoreCase(wanted)))
                 .map(e -> e.getKey() + ": " + e.getValue().means())
                 .findFirst();
-        say(found.orElse("The glossary has no word \"" + shortened(term) + "\"."));
+        say(found.orElse("The glossary has no word \"" + Clean.quoted(term) + "\"."));
     }
 
     private void save(String name) {
@@ -434,11 +429,6 @@ public final class Conversation {
         List<String> words = new ArrayList<>(WORDS);
         q.choices().forEach(c -> words.add(c.id()));
         return words;
-    }
-
-    private static String shortened(String text) {
-        String plain = text.replaceAll("\\p{Cntrl}", " ");
-        return plain.length() <= 40 ? plain : plain.substring(0, 40) + "…";
     }
 
     private void say(String text) {

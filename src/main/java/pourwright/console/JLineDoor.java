@@ -53,7 +53,7 @@ public final class JLineDoor implements Door, AutoCloseable {
 
     @Override
     public void say(String line) {
-        terminal.writer().println(line);
+        terminal.writer().println(Clean.text(line));
         terminal.writer().flush();
     }
 

@@ -48,6 +48,15 @@ public final class Page {
 
     /** The first page: verdict, what to change, amounts, timetable, cautions by name. */
     public List<String> first() {
+        return first(true);
+    }
+
+    /**
+     * The first page.
+     *
+     * @param talk true when the person can ask for more; then it says how
+     */
+    public List<String> first(boolean talk) {
         List<String> out = new ArrayList<>();
         out.addAll(wrap(verdictLine(), "", ""));
         List<Finding> musts = c.findings().stream()
@@ -66,7 +75,7 @@ public final class Page {
             out.addAll(timetable());
         }
         List<Finding> cautions = c.findings().stream().filter(Finding::isCaution).toList();
-        if (!cautions.isEmpty()) {
+        if (!cautions.isEmpty() && talk) {
             out.add("");
             String names = cautions.stream()
                     .map(f -> knowledge.cautions().get(f.caution()).hazard())
@@ -77,7 +86,7 @@ public final class Page {
         long more = c.findings().stream()
                 .filter(f -> f.strength().compareTo(Strength.CHANGE) > 0 && !f.isCaution())
                 .count();
-        if (more > 0) {
+        if (more > 0 && talk) {
             out.add("");
             out.addAll(wrap("\"more\" shows " + more + " further pieces of advice.", "", ""));
         }

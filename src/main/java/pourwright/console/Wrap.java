@@ -20,6 +20,10 @@ public final class Wrap {
      */
     public static List<String> text(String text, int width, String first, String rest) {
         int room = Math.max(LEAST_WIDTH, width);
+        if (first.length() > room / 2 && !first.isBlank()) {
+            // A label that takes half the line is wrapped with the text.
+            return text(first.strip() + " " + text, width, "", rest.length() > room / 2 ? "" : rest);
+        }
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;

@@ -86,8 +86,10 @@ final class BubbleFigures {
                         SOURCES,
                         "decides for thin liquids; in thick ones the froth carries bubbles out",
                         Formula.of(
-                                x -> BubbleClearing.smallestClearedM(
-                                        x[0], x[1], x[2], x[3], x[4], x[5], x[6], x[7], x[8], x[9]),
+                                x -> Double.isInfinite(x[0])
+                                        ? Double.NaN
+                                        : BubbleClearing.smallestClearedM(
+                                                x[0], x[1], x[2], x[3], x[4], x[5], x[6], x[7], x[8], x[9]),
                                 in("degas-time").down(),
                                 in("liquid-depth").up(),
                                 in("planned-pressure").up(),

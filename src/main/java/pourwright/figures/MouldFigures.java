@@ -62,12 +62,14 @@ final class MouldFigures {
                         "common-practice",
                         "one vent takes the whole flow",
                         Formula.by(
-                                (s, x) -> Math.max(Vent.smallestBoreM(x[0] / x[1], x[2], x[3] * Constants.G * x[4]), least(s)),
+                                (s, x) -> Math.max(
+                                        Vent.smallestBoreM(x[0] / x[1], x[2], x[3] * Constants.G * x[4]), least(s, x[5])),
                                 in("mix-volume").up(),
                                 in("pour-time").down(),
                                 in("vent-length").up(),
                                 in("raw:liquid-density").down(),
-                                guide("vent-air-head").down())),
+                                guide("vent-air-head").down(),
+                                in("raw:viscosity").up().or(0.0))),
                 figure(
                         "vent-length",
                         "How long is a vent?",
@@ -136,8 +138,7 @@ final class MouldFigures {
                 in("typed:undercut-width").down());
     }
 
-    private static double least(Scope s) {
-        double viscosity = s.get("raw:viscosity").map(v -> v.si().typical()).orElse(0.0);
+    private static double least(Scope s, double viscosity) {
         if (viscosity < s.guideline("thin-liquid-below")) {
             return s.guideline("vent-least-thin");
         }

@@ -387,6 +387,7 @@ public final class Scope {
         Estimate range() {
             double[] low = typical.clone();
             double[] high = typical.clone();
+            List<Integer> free = new ArrayList<>();
             boolean any = false;
             for (int i = 0; i < inputs.size(); i++) {
                 Estimate e = inputs.get(i).si();
@@ -394,29 +395,48 @@ public final class Scope {
                     continue;
                 }
                 any = true;
-                boolean up =
-                        switch (way.inputs().get(i).direction()) {
-                            case UP -> true;
-                            case DOWN -> false;
-                            case FREE -> at(i, e.high()) >= at(i, e.low());
-                        };
-                low[i] = up ? e.low() : e.high();
-                high[i] = up ? e.high() : e.low();
+                switch (way.inputs().get(i).direction()) {
+                    case UP -> {
+                        low[i] = e.low();
+                        high[i] = e.high();
+                    }
+                    case DOWN -> {
+                        low[i] = e.high();
+                        high[i] = e.low();
+                    }
+                    case FREE -> free.add(i);
+                }
             }
             if (!any) {
                 return Estimate.exactly(middle);
             }
-            return new Estimate(Math.min(corner(low), middle), middle, Math.max(corner(high), middle));
+            double least = middle;
+            double most = middle;
+            // Inputs whose direction depends on the others are tried at both ends, together.
+            for (int ends = 0; ends < 1 << free.size(); ends++) {
+                for (int f = 0; f < free.size(); f++) {
+                    Estimate e = inputs.get(free.get(f)).si();
+                    double end = (ends >> f & 1) == 0 ? e.low() : e.high();
+                    low[free.get(f)] = end;
+                    high[free.get(f)] = end;
+                }
+                least = Math.min(least, corner(low));
+                most = Math.max(most, corner(high));
+            }
+            return new Estimate(least, middle, most);
         }
 
         private double corner(double[] x) {
             try {
                 double y = way.of().apply(scope, x);
-                return Double.isNaN(y) ? middle : y;
+                if (!Double.isNaN(y)) {
+                    return y;
+                }
+                caveat = "at one end of the inputs' ranges this figure does not exist";
             } catch (PhysicsException e) {
                 caveat = "one end of the range lies outside the formula: " + e.getMessage();
-                return middle;
             }
+            return middle;
         }
 
         private double at(int i, double value) {

@@ -92,8 +92,14 @@ public final class TimeFigures {
                         "one pour into one mould",
                         pour(s -> s.hasTrait("body-safe-type"), "pour-rate-bucket"),
                         pour(s -> s.hasTrait("water-slurry"), "pour-rate-slurry"),
-                        pour(TimeFigures::thick, "pour-rate-thick"),
-                        pour(s -> true, "pour-rate-thin")),
+                        Formula.of(
+                                x -> x[0] + x[1] / (x[2] >= x[3] ? x[4] : x[5]),
+                                guide("pour-handling-time").up(),
+                                in("mix-volume").up().or(0.0),
+                                in("raw:viscosity").or(0.0),
+                                guide("thick-liquid-above"),
+                                guide("pour-rate-thick").down(),
+                                guide("pour-rate-thin").down())),
                 figure(
                         "release-time",
                         "How long to let the air back in?",
@@ -101,8 +107,12 @@ public final class TimeFigures {
                         "slowly for what splashes: longer for thick liquids",
                         "common-practice",
                         "",
-                        Formula.when(TimeFigures::frothDecides, x -> x[0], guide("release-time-thick").up()),
-                        Formula.of(x -> x[0], guide("release-time-thin").up())),
+                        Formula.of(
+                                x -> x[0] >= x[1] ? x[2] : x[3],
+                                in("degas-viscosity").or(0.0),
+                                guide("froth-decides-viscosity"),
+                                guide("release-time-thick").up(),
+                                guide("release-time-thin").up())),
                 figure(
                         "degas-time",
                         "How long is it under vacuum?",
@@ -165,12 +175,6 @@ public final class TimeFigures {
                 guide("pour-handling-time").up(),
                 in("mix-volume").up().or(0.0),
                 guide(rate).down());
-    }
-
-    private static boolean thick(Scope s) {
-        return s.get("raw:viscosity")
-                .map(v -> v.si().typical() >= s.guideline("thick-liquid-above"))
-                .orElse(false);
     }
 
     private static boolean meaning(Scope s, String choice) {

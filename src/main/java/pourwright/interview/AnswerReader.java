@@ -28,6 +28,7 @@ import pourwright.units.Reading;
 public final class AnswerReader {
     private static final int SHOWN_TEXT = 40;
     private static final int SHOWN_CHOICES = 6;
+    private static final int MOST_DIGITS = 40;
     private static final Set<String> DONT_KNOW =
             Set.of("don't know", "dont know", "dk", "dunno", "?", "idk", "unknown", "not sure", "no idea", "n/a", "skip");
 
@@ -59,8 +60,8 @@ public final class AnswerReader {
         if (raw == null) {
             return new Understood(new Answer.DontKnow());
         }
-        if (raw instanceof Boolean b && q.choice("yes").isPresent()) {
-            return new Understood(new Answer.Choice(b ? "yes" : "no"));
+        if (raw instanceof Boolean b) {
+            return read(q, b ? "yes" : "no", false);
         }
         if (raw instanceof Number n) {
             return read(q, plain(n), false);
@@ -72,7 +73,12 @@ public final class AnswerReader {
     }
 
     private static String plain(Number n) {
-        return n instanceof Double d && !Double.isFinite(d) ? n.toString() : new BigDecimal(n.toString()).toPlainString();
+        if (n instanceof Double d && !Double.isFinite(d)) {
+            return n.toString();
+        }
+        BigDecimal exact = new BigDecimal(n.toString());
+        // A number of a thousand million digits is written in ten characters: it is never written out.
+        return Math.abs((long) exact.scale()) > MOST_DIGITS ? exact.toString() : exact.toPlainString();
     }
 
     private Outcome read(Question q, String typed, boolean prompt) {
@@ -188,7 +194,7 @@ public final class AnswerReader {
 
     /** Control characters out, spaces collapsed. */
     static String clean(String typed) {
-        return typed.replaceAll("\\p{Cntrl}", " ").strip().replaceAll("\\s+", " ");
+        return typed.replaceAll("[\\p{Cc}\\p{Cf}]", " ").strip().replaceAll("\\s+", " ");
     }
 
     private static String shown(String text) {

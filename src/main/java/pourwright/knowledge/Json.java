@@ -106,6 +106,11 @@ public final class Json {
         };
     }
 
+    /** The line at which reading failed; 1 when the reader does not say. */
+    public static int line(JsonProcessingException e) {
+        return e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNr());
+    }
+
     /** The tree as one line. */
     public static String write(JsonNode tree) {
         return write(tree, false);

@@ -10,6 +10,11 @@ import pourwright.units.UnitBook;
 
 /** What the schemas cannot say: keys that must exist in another file, units that must fit, words that must be unique. */
 final class KnowledgeChecks {
+    private static final Set<String> EFFECTS = Set.of("strong", "possible", "none");
+    private static final Set<String> FAMILIES = Set.of(
+            "silicone", "polyurethane", "epoxy", "styrene-resin", "acrylic", "gypsum", "polysulfide", "alginate", "latex",
+            "wax", "cement", "filled");
+
     private final Knowledge k;
 
     private KnowledgeChecks(Knowledge k) {
@@ -36,7 +41,12 @@ final class KnowledgeChecks {
             value(p.ultimate(), Dimension.PRESSURE, "pump '" + id + "' ultimate");
         });
         k.processes().forEach((id, p) -> source(p.source(), "process '" + id + "'"));
-        k.agents().forEach((id, a) -> source(a.source(), "agent '" + id + "'"));
+        k.agents().forEach((id, a) -> {
+            source(a.source(), "agent '" + id + "'");
+            a.effects()
+                    .forEach((group, e) -> require(
+                            EFFECTS.contains(e.effect()), "agent '" + id + "'", "an effect is one of " + EFFECTS));
+        });
         k.steps().forEach((id, s) -> source(s.source(), "step '" + id + "'"));
         questions();
     }
@@ -44,6 +54,7 @@ final class KnowledgeChecks {
     private void material(MaterialClass m, Map<String, String> words) {
         String where = "materials/" + m.id() + ".json";
         m.values().forEach((name, v) -> value(v, ClassValues.dimension(name), where + " at /values/" + name));
+        require(FAMILIES.contains(m.family()), where, "a family is one of " + FAMILIES);
         source(m.permission().source(), where + " at /permission");
         source(m.mix().source(), where + " at /mix");
         for (String w : m.says()) {

@@ -102,7 +102,7 @@ public final class KnowledgeReader {
         try {
             return Json.read(Files.readString(file, StandardCharsets.UTF_8));
         } catch (JsonProcessingException e) {
-            throw new KnowledgeFault(name + ", line " + e.getLocation().getLineNr() + ": not valid JSON");
+            throw new KnowledgeFault(name + ", line " + Json.line(e) + ": not valid JSON");
         } catch (IOException e) {
             throw new KnowledgeFault(name + " cannot be read");
         }

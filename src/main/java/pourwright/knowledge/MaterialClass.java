@@ -52,7 +52,13 @@ public record MaterialClass(
     }
 
     /** Low, typical and high parts. */
-    public record Span(double low, double typical, double high) {}
+    public record Span(double low, double typical, double high) {
+        public Span {
+            if (!(low <= typical && typical <= high)) {
+                throw new IllegalArgumentException("low, typical and high must be in that order");
+            }
+        }
+    }
 
     /**
      * What the trade says of vacuum with this class.

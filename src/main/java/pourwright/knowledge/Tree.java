@@ -130,7 +130,7 @@ final class Tree {
         T value;
         try {
             value = read.apply(tree);
-        } catch (IllegalArgumentException e) {
+        } catch (IllegalArgumentException | IllegalStateException e) {
             throw new KnowledgeFault(tree.where + ": " + e.getMessage());
         }
         tree.node.fieldNames().forEachRemaining(n -> {
