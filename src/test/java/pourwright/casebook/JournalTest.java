@@ -32,7 +32,7 @@ class JournalTest {
 
     private Journal written() throws IOException {
         Journal journal = new Journal(shop);
-        journal.begin();
+        journal.begin(Answers.NONE);
         journal.set("material", "tin silicone");
         journal.set("room-temperature", "21,5 °C");
         journal.set("pot-life", "about 40 min");
