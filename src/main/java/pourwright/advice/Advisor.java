@@ -33,8 +33,25 @@ import pourwright.rulebook.Verb;
  */
 public final class Advisor {
     private static final List<String> TOPICS = List.of(
-            "safety", "vacuum", "cup", "time", "pump", "gauge", "mould", "master", "pour", "pressure", "heat", "liquid",
-            "mixing", "amount", "room", "cure", "release", "use", "interview");
+            "safety",
+            "vacuum",
+            "cup",
+            "time",
+            "pump",
+            "gauge",
+            "mould",
+            "master",
+            "pour",
+            "pressure",
+            "heat",
+            "liquid",
+            "mixing",
+            "amount",
+            "room",
+            "cure",
+            "release",
+            "use",
+            "interview");
     private static final Comparator<Finding> ORDER = Comparator.comparing(Finding::strength)
             .thenComparing(f -> TOPICS.indexOf(f.topic()))
             .thenComparing(Finding::id);
@@ -50,8 +67,10 @@ public final class Advisor {
         Scope scope = new Scope(answers, knowledge, true);
         MaterialClass material = scope.material();
         if (material == null) {
-            throw new BadAnswer("material", "Nothing can be planned without the liquid. Say which material, for example"
-                    + " material=tin-silicone.");
+            throw new BadAnswer(
+                    "material",
+                    "Nothing can be planned without the liquid. Say which material, for example"
+                            + " material=tin-silicone.");
         }
         Map<String, FigureValue> figures = scope.all();
         impossible(scope, answers, knowledge);
@@ -175,7 +194,8 @@ public final class Advisor {
         Map<String, Map<String, RuleCard>> wanted = new TreeMap<>();
         for (Conclusion c : conclusions) {
             if (c.verb() == Verb.NEED) {
-                wanted.computeIfAbsent(c.target(), k -> new TreeMap<>()).put(c.rule().id(), c.rule());
+                wanted.computeIfAbsent(c.target(), k -> new TreeMap<>())
+                        .put(c.rule().id(), c.rule());
             }
         }
         return knowledge.questions().stream()

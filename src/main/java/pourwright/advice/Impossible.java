@@ -12,7 +12,8 @@ final class Impossible {
     private Impossible() {}
 
     static BadAnswer reading(Scope scope, Answers answers, Knowledge knowledge) {
-        String unit = answers.get("gauge-reading").orElse(null) instanceof Answer.Quantity q && !q.unit().isEmpty()
+        String unit = answers.get("gauge-reading").orElse(null) instanceof Answer.Quantity q
+                        && !q.unit().isEmpty()
                 ? q.unit()
                 : "inHg";
         double air = scope.get("barometric-pressure").orElseThrow().si().typical();

@@ -39,7 +39,9 @@ public final class OneFigure {
     public static Result of(String name, Answers answers, Knowledge knowledge) {
         FigureDef def = FigureBook.get(name)
                 .orElseThrow(() -> new BadAnswer(
-                        "figure", "There is no figure \"" + shortened(name) + "\". \"pourwright figure\" lists them by what they answer."));
+                        "figure",
+                        "There is no figure \"" + shortened(name)
+                                + "\". \"pourwright figure\" lists them by what they answer."));
         Scope scope = new Scope(answers, knowledge, false);
         Optional<FigureValue> value = scope.get(name);
         if (value.isEmpty()) {
@@ -52,11 +54,14 @@ public final class OneFigure {
                 throw new BadAnswer(name, scope.failures().values().iterator().next());
             }
             String missing = scope.firstMissing(def);
-            throw new BadAnswer(missing, "\"" + name + "\" also needs '" + missing + "'"
-                    + knowledge.question(missing)
-                            .filter(q -> q.example() != null)
-                            .map(q -> ", for example " + missing + "=\"" + q.example() + "\".")
-                            .orElse("."));
+            throw new BadAnswer(
+                    missing,
+                    "\"" + name + "\" also needs '" + missing + "'"
+                            + knowledge
+                                    .question(missing)
+                                    .filter(q -> q.example() != null)
+                                    .map(q -> ", for example " + missing + "=\"" + q.example() + "\".")
+                                    .orElse("."));
         }
         Map<String, FigureValue> shown = new TreeMap<>();
         shown.put(name, value.get());

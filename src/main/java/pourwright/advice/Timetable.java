@@ -101,7 +101,8 @@ final class Timetable {
         boolean before = methods.contains("degas-before-thickening");
         if (methods.contains("degas-mix") || before) {
             degas();
-        } else if (methods.contains("stand") && scope.get("bubble-clear-time-air").isPresent()) {
+        } else if (methods.contains("stand")
+                && scope.get("bubble-clear-time-air").isPresent()) {
             next("stand", of("bubble-clear-time-air"));
         }
         if (before) {
@@ -171,8 +172,7 @@ final class Timetable {
                 figure(
                         "time-margin",
                         Dimension.TIME,
-                        new Estimate(
-                                gel.low() - done.high(), gel.typical() - done.typical(), gel.high() - done.low()));
+                        new Estimate(gel.low() - done.high(), gel.typical() - done.typical(), gel.high() - done.low()));
             }
             add("gel", gel, NOTHING);
             if (methods.contains("layers")) {
@@ -195,9 +195,21 @@ final class Timetable {
                 "viscosity-at-pour",
                 Dimension.VISCOSITY,
                 new Estimate(
-                        thick(fresh.get().si().low(), clock.low(), gel.get().si().high(), share),
-                        thick(fresh.get().si().typical(), clock.typical(), gel.get().si().typical(), share),
-                        thick(fresh.get().si().high(), clock.high(), gel.get().si().low(), share)));
+                        thick(
+                                fresh.get().si().low(),
+                                clock.low(),
+                                gel.get().si().high(),
+                                share),
+                        thick(
+                                fresh.get().si().typical(),
+                                clock.typical(),
+                                gel.get().si().typical(),
+                                share),
+                        thick(
+                                fresh.get().si().high(),
+                                clock.high(),
+                                gel.get().si().low(),
+                                share)));
     }
 
     private static double thick(double fresh, double at, double gel, double share) {

@@ -64,7 +64,9 @@ public final class Wording {
 
     private static String can(MaterialClass m, int i) {
         String plain = i == 0 ? "the first part" : "the second part";
-        return m == null || m.mix().names().size() <= i ? plain : m.mix().names().get(i);
+        return m == null || m.mix().names().size() <= i
+                ? plain
+                : m.mix().names().get(i);
     }
 
     private static String guideline(Guideline g) {

@@ -29,7 +29,8 @@ public final class AnswersJson {
      */
     public Answers read(JsonNode object) {
         if (object == null || !object.isObject()) {
-            throw new BadAnswer("answers", "Answers are one JSON object, for example {\"material\": \"tin-silicone\"}.");
+            throw new BadAnswer(
+                    "answers", "Answers are one JSON object, for example {\"material\": \"tin-silicone\"}.");
         }
         Answers answers = Answers.NONE;
         for (Map.Entry<String, JsonNode> e : object.properties()) {
@@ -44,7 +45,8 @@ public final class AnswersJson {
      * @throws BadAnswer when there is no such question or the answer cannot be read
      */
     public Answers with(Answers answers, String id, Object raw) {
-        Question q = knowledge.question(id)
+        Question q = knowledge
+                .question(id)
                 .orElseThrow(() -> new BadAnswer(
                         clean(id), "There is no question '" + clean(id) + "'. 'pourwright questions' lists them all."));
         AnswerReader.Outcome outcome = reader.fromProgram(q, raw);
@@ -85,7 +87,8 @@ public final class AnswersJson {
             return v.booleanValue();
         }
         throw new BadAnswer(
-                clean(id), "'" + clean(id) + "' takes a text, a number, or null for don't know, not a list or an object.");
+                clean(id),
+                "'" + clean(id) + "' takes a text, a number, or null for don't know, not a list or an object.");
     }
 
     private static String clean(String id) {

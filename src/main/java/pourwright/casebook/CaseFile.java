@@ -61,14 +61,17 @@ public record CaseFile(
         try {
             tree = Json.read(Files.readString(file, StandardCharsets.UTF_8));
         } catch (JsonProcessingException e) {
-            throw new BadAnswer(
-                    "case", file + ", line " + Json.line(e) + ": this is not valid JSON.");
+            throw new BadAnswer("case", file + ", line " + Json.line(e) + ": this is not valid JSON.");
         } catch (IOException e) {
             throw new BadAnswer("case", "The case file " + file + " cannot be read.");
         }
-        if (!tree.path("format").isInt() || tree.path("format").intValue() != FORMAT || !tree.path("word").asText().equals("plan")) {
+        if (!tree.path("format").isInt()
+                || tree.path("format").intValue() != FORMAT
+                || !tree.path("word").asText().equals("plan")) {
             throw new BadAnswer(
-                    "case", file + " is not a planning case of format " + FORMAT + ": it needs \"format\": 1 and \"word\": \"plan\".");
+                    "case",
+                    file + " is not a planning case of format " + FORMAT
+                            + ": it needs \"format\": 1 and \"word\": \"plan\".");
         }
         tree.fieldNames().forEachRemaining(n -> {
             if (!PARTS.contains(n)) {

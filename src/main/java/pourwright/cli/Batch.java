@@ -56,7 +56,8 @@ final class Batch {
         try {
             Answers answers = reader.read(parse(job));
             for (Map.Entry<String, Answers.Given> e : given.all().entrySet()) {
-                answers = answers.with(e.getKey(), e.getValue().answer(), e.getValue().raw());
+                answers = answers.with(
+                        e.getKey(), e.getValue().answer(), e.getValue().raw());
             }
             return PlanCommand.advise(program, knowledge, answers, asJson);
         } catch (BadAnswer e) {
@@ -91,14 +92,17 @@ final class Batch {
     private static JsonNode parse(String job) {
         if (job.length() > Json.MAX_CHARS) {
             throw new BadAnswer(
-                    "answers", "One job's answers are longer than " + Json.MAX_CHARS / 1_000_000 + " million characters; that is no job.");
+                    "answers",
+                    "One job's answers are longer than " + Json.MAX_CHARS / 1_000_000
+                            + " million characters; that is no job.");
         }
         try {
             return Json.read(job);
         } catch (JsonProcessingException e) {
             throw new BadAnswer(
                     "answers",
-                    "The answers are not valid JSON (line " + Json.line(e) + "). Expected one object, for example {\"material\": \"tin-silicone\"}.");
+                    "The answers are not valid JSON (line " + Json.line(e)
+                            + "). Expected one object, for example {\"material\": \"tin-silicone\"}.");
         }
     }
 
@@ -108,9 +112,13 @@ final class Batch {
             byte[] bytes = in.readNBytes(MOST_BYTES + 1);
             if (bytes.length > MOST_BYTES) {
                 throw new BadAnswer(
-                        "answers", "The file of answers is larger than " + MOST_BYTES / 1_000_000 + " MB. Split it into several.");
+                        "answers",
+                        "The file of answers is larger than " + MOST_BYTES / 1_000_000 + " MB. Split it into several.");
             }
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             throw new BadAnswer("answers", "The file of answers is not UTF-8 text.");
         } catch (IOException e) {

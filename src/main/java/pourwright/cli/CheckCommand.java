@@ -25,7 +25,10 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared = new SharedOptions();
 
-    @Option(names = "--seal", hidden = true, description = "Note that the folder was checked, so that a start need not check it.")
+    @Option(
+            names = "--seal",
+            hidden = true,
+            description = "Note that the folder was checked, so that a start need not check it.")
     private boolean seal;
 
     @Parameters(paramLabel = "DIR", arity = "0..1", description = "A knowledge folder.")

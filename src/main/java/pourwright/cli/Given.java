@@ -17,7 +17,8 @@ final class Given {
             if (at <= 0) {
                 throw new BadAnswer(
                         "answers",
-                        "\"" + Clean.quoted(word) + "\" is not an answer. Give answers as id=value, for example material=tin-silicone.");
+                        "\"" + Clean.quoted(word)
+                                + "\" is not an answer. Give answers as id=value, for example material=tin-silicone.");
             }
             answers = reader.with(answers, word.substring(0, at).strip(), word.substring(at + 1));
         }

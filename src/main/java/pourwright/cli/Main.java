@@ -21,7 +21,8 @@ public final class Main {
     }
 
     /** The same for tests: streams and environment handed in, the exit code handed back. */
-    public static int run(String[] args, InputStream in, PrintStream out, PrintStream err, Map<String, String> environment) {
+    public static int run(
+            String[] args, InputStream in, PrintStream out, PrintStream err, Map<String, String> environment) {
         return new Program(in, out, err, environment).run(args);
     }
 }

@@ -23,7 +23,8 @@ import pourwright.knowledge.Knowledge;
 /** Plans one pour, or many from a file. */
 @Command(
         name = "plan",
-        description = "Plan a pour. Without --answers or --case it talks; answers given as id=value are not asked again.",
+        description =
+                "Plan a pour. Without --answers or --case it talks; answers given as id=value are not asked again.",
         customSynopsis = {
             "pourwright plan",
             "       pourwright plan material=tin-silicone batch-mass=\"1.2 kg\" cup-volume=2",
@@ -38,7 +39,10 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared = new SharedOptions();
 
-    @Option(names = "--answers", paramLabel = "FILE", description = "Read answers: one JSON object, or one a line; - is standard input.")
+    @Option(
+            names = "--answers",
+            paramLabel = "FILE",
+            description = "Read answers: one JSON object, or one a line; - is standard input.")
     private Path answersFile;
 
     @Option(names = "--case", paramLabel = "FILE", description = "Read the answers of a saved case.")
@@ -65,13 +69,16 @@ final class PlanCommand implements Callable<Integer> {
                 throw new BadAnswer("answers", "Give either --answers or --case, not both.");
             }
             if (answersFile != null) {
-                return new Batch(program, knowledge, asJson).run(answersFile, given).code();
+                return new Batch(program, knowledge, asJson)
+                        .run(answersFile, given)
+                        .code();
             }
             if (caseFile != null) {
                 Answers all = given;
                 for (var e : CaseFile.read(caseFile, reader).answers().all().entrySet()) {
                     if (!given.has(e.getKey())) {
-                        all = all.with(e.getKey(), e.getValue().answer(), e.getValue().raw());
+                        all = all.with(
+                                e.getKey(), e.getValue().answer(), e.getValue().raw());
                     }
                 }
                 return advise(program, knowledge, all, asJson).code();

@@ -53,7 +53,8 @@ final class Program {
         line.setErr(new PrintWriter(new OutputStreamWriter(err, UTF_8), true));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((e, a) -> {
-            err.println(sentence(e.getMessage()) + " \"pourwright " + path(e.getCommandLine()) + "--help\" shows how it is used.");
+            err.println(sentence(e.getMessage()) + " \"pourwright " + path(e.getCommandLine())
+                    + "--help\" shows how it is used.");
             return ExitCode.BAD_INPUT.code();
         });
         line.setExecutionExceptionHandler((e, cl, parsed) -> failed(e).code());
@@ -143,6 +144,7 @@ final class Program {
             return Path.of(config).resolve("pourwright");
         }
         String user = environment("HOME");
-        return Path.of(user.isBlank() ? System.getProperty("user.home", ".") : user).resolve(".config/pourwright");
+        return Path.of(user.isBlank() ? System.getProperty("user.home", ".") : user)
+                .resolve(".config/pourwright");
     }
 }

@@ -35,17 +35,28 @@ final class QuestionsCommand implements Callable<Integer> {
         ArrayNode all = Json.array();
         for (Question q : knowledge.questions()) {
             ObjectNode one = all.addObject();
-            one.put("id", q.id()).put("section", q.section()).put("ask", q.ask()).put("kind", q.kind()).put("help", q.help());
+            one.put("id", q.id())
+                    .put("section", q.section())
+                    .put("ask", q.ask())
+                    .put("kind", q.kind())
+                    .put("help", q.help());
             if (q.kind().equals("quantity")) {
-                one.put("quantity", q.quantity()).put("unit", q.unit()).put("min", q.min()).put("max", q.max());
+                one.put("quantity", q.quantity())
+                        .put("unit", q.unit())
+                        .put("min", q.min())
+                        .put("max", q.max());
             }
             if (q.example() != null) {
                 one.put("example", q.example());
             }
-            ArrayNode choices = q.kind().equals("choice") || q.kind().equals("material") ? one.putArray("choices") : null;
+            ArrayNode choices =
+                    q.kind().equals("choice") || q.kind().equals("material") ? one.putArray("choices") : null;
             q.choices().forEach(c -> choices.addObject().put("id", c.id()).put("text", c.text()));
             if (q.kind().equals("material")) {
-                knowledge.materials().values().forEach(m -> choices.addObject().put("id", m.id()).put("text", m.name()));
+                knowledge
+                        .materials()
+                        .values()
+                        .forEach(m -> choices.addObject().put("id", m.id()).put("text", m.name()));
             }
             if (!asJson) {
                 line(q);
@@ -58,13 +69,14 @@ final class QuestionsCommand implements Callable<Integer> {
     }
 
     private void line(Question q) {
-        String takes =
-                switch (q.kind()) {
-                    case "quantity" -> q.min() + " to " + q.max() + " " + q.unit();
-                    case "choice" -> String.join(" | ", q.choices().stream().map(Question.Choice::id).toList());
-                    case "ratio" -> "a ratio, for example " + q.example();
-                    default -> "a material, see --json";
-                };
-        Wrap.text(q.ask() + " " + takes, Talk.width(program), q.id() + ": ", "    ").forEach(program.out()::println);
+        String takes = switch (q.kind()) {
+            case "quantity" -> q.min() + " to " + q.max() + " " + q.unit();
+            case "choice" ->
+                String.join(" | ", q.choices().stream().map(Question.Choice::id).toList());
+            case "ratio" -> "a ratio, for example " + q.example();
+            default -> "a material, see --json";
+        };
+        Wrap.text(q.ask() + " " + takes, Talk.width(program), q.id() + ": ", "    ")
+                .forEach(program.out()::println);
     }
 }

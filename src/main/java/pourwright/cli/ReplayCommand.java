@@ -34,7 +34,9 @@ final class ReplayCommand implements Callable<Integer> {
     @Mixin
     private SharedOptions shared = new SharedOptions();
 
-    @Option(names = "--record", description = "Write what is found now as the new record, after printing the differences.")
+    @Option(
+            names = "--record",
+            description = "Write what is found now as the new record, after printing the differences.")
     private boolean record;
 
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "Case files.")
@@ -107,7 +109,7 @@ final class ReplayCommand implements Callable<Integer> {
         while (i < Math.min(a.length, b.length) && a[i].equals(b[i])) {
             i++;
         }
-        return List.of("the transcript differs from line " + (i + 1) + " on: was \"" + (i < a.length ? a[i] : "") + "\", is \""
-                + (i < b.length ? b[i] : "") + "\"");
+        return List.of("the transcript differs from line " + (i + 1) + " on: was \"" + (i < a.length ? a[i] : "")
+                + "\", is \"" + (i < b.length ? b[i] : "") + "\"");
     }
 }

@@ -32,7 +32,8 @@ final class ResumeCommand implements Callable<Integer> {
         Path shop = program.shop(shared.shop);
         Optional<Answers> left = new Journal(shop).unfinished(new AnswersJson(knowledge));
         if (left.isEmpty()) {
-            throw new BadAnswer("resume", "There is nothing to resume in " + shop + ". \"pourwright\" starts a new plan.");
+            throw new BadAnswer(
+                    "resume", "There is nothing to resume in " + shop + ". \"pourwright\" starts a new plan.");
         }
         return Talk.plan(program, shared, knowledge, left.get()).code();
     }

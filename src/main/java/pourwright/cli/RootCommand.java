@@ -8,8 +8,9 @@ import picocli.CommandLine.Option;
 /** The console itself. */
 @Command(
         name = "pourwright",
-        description = "Plans a pour of silicone, polyurethane, epoxy, polyester or gypsum: degas or not, how deep, how long,"
-                + " how much, in what order.",
+        description =
+                "Plans a pour of silicone, polyurethane, epoxy, polyester or gypsum: degas or not, how deep, how long,"
+                        + " how much, in what order.",
         customSynopsis = {
             "pourwright                             talk it through",
             "       pourwright plan material=tin-silicone batch-mass=\"1.2 kg\"",

@@ -40,7 +40,11 @@ final class RulesCommand implements Callable<Integer> {
         ArrayNode all = Json.array();
         for (RuleCard c : cards) {
             ObjectNode one = all.addObject();
-            one.put("id", c.id()).put("folder", c.folder()).put("topic", c.topic()).put("says", c.says()).put("because", c.because());
+            one.put("id", c.id())
+                    .put("folder", c.folder())
+                    .put("topic", c.topic())
+                    .put("says", c.says())
+                    .put("because", c.because());
             ArrayNode sources = one.putArray("sources");
             c.sources().forEach(sources::add);
             if (!asJson) {

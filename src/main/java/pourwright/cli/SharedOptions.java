@@ -5,7 +5,11 @@ import picocli.CommandLine.Option;
 
 /** Options every command takes. */
 final class SharedOptions {
-    @Option(names = "--knowledge", paramLabel = "DIR", description = "Read the knowledge from this folder.", hidden = true)
+    @Option(
+            names = "--knowledge",
+            paramLabel = "DIR",
+            description = "Read the knowledge from this folder.",
+            hidden = true)
     Path knowledge;
 
     @Option(names = "--shop", paramLabel = "DIR", description = "The workshop's own folder.")
@@ -17,6 +21,9 @@ final class SharedOptions {
     @Option(names = "--no-input", description = "Never ask; what is missing counts as don't know.")
     boolean noInput;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Show this help.")
     boolean help;
 }

@@ -35,9 +35,11 @@ final class Talk {
             door.say("Pourwright: plans a pour, and says why. It does not replace the safety data sheet.");
             Optional<Answers> left = new Journal(shop).unfinished(new AnswersJson(knowledge));
             if (left.isPresent()) {
-                String sentence = "There is an unfinished plan with " + left.get().all().size() + " answers.";
+                String sentence =
+                        "There is an unfinished plan with " + left.get().all().size() + " answers.";
                 door.say(sentence + " Go on with it? (Enter = yes, or \"no\")");
-                String said = door.ask("resume > ", List.of("yes", "no")).strip().toLowerCase(Locale.ROOT);
+                String said =
+                        door.ask("resume > ", List.of("yes", "no")).strip().toLowerCase(Locale.ROOT);
                 if (said.isEmpty() || said.startsWith("y") || said.equals("resume")) {
                     return new Conversation(door, knowledge, shop, left.get()).run();
                 }
@@ -60,7 +62,9 @@ final class Talk {
 
     /** Opens a door, talks, closes it; the terminal is restored whatever happens. */
     static ExitCode with(Program program, SharedOptions shared, Through talk) {
-        boolean dumb = shared.plain || program.environment("TERM").equals("dumb") || program.environment("TERM").isEmpty();
+        boolean dumb = shared.plain
+                || program.environment("TERM").equals("dumb")
+                || program.environment("TERM").isEmpty();
         boolean tests = program.in() != System.in;
         boolean terminal = !tests && isTerminal();
         if (!dumb && terminal) {
@@ -107,7 +111,11 @@ final class Talk {
 
     private static PipeDoor pipe(Program program, SharedOptions shared, boolean echo) {
         return new PipeDoor(
-                new InputStreamReader(program.in(), StandardCharsets.UTF_8), program.out(), width(program), shared.plain, echo);
+                new InputStreamReader(program.in(), StandardCharsets.UTF_8),
+                program.out(),
+                width(program),
+                shared.plain,
+                echo);
     }
 
     static int width(Program program) {

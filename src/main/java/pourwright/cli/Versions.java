@@ -11,8 +11,10 @@ final class Versions {
     static void show(PrintStream out, Knowledge k) {
         String version = Main.class.getPackage().getImplementationVersion();
         out.println("pourwright " + (version == null ? "(built from source)" : version));
-        out.println("rule book: " + (RuleBook.method().cards().size() + RuleBook.judge().cards().size()) + " rules");
-        out.println("knowledge: " + k.materials().size() + " materials, " + k.guidelines().size() + " guidelines, "
-                + k.questions().size() + " questions, " + k.sources().size() + " sources");
+        out.println("rule book: "
+                + (RuleBook.method().cards().size() + RuleBook.judge().cards().size()) + " rules");
+        out.println("knowledge: " + k.materials().size() + " materials, "
+                + k.guidelines().size() + " guidelines, " + k.questions().size() + " questions, "
+                + k.sources().size() + " sources");
     }
 }

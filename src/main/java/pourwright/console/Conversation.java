@@ -30,8 +30,20 @@ public final class Conversation {
     private static final List<String> WORDS =
             List.of("why", "back", "help", "answers", "change", "enough", "don't know", "quit");
     private static final List<String> RESULT_WORDS = List.of(
-            "more", "cautions", "how", "figures", "rules", "sources", "answers", "change", "define", "save", "back", "again",
-            "help", "quit");
+            "more",
+            "cautions",
+            "how",
+            "figures",
+            "rules",
+            "sources",
+            "answers",
+            "change",
+            "define",
+            "save",
+            "back",
+            "again",
+            "help",
+            "quit");
 
     private final Door door;
     private final Knowledge knowledge;
@@ -97,12 +109,15 @@ public final class Conversation {
             Optional<Interviewer.Next> n = interviewer.next(answers);
             if (n.isPresent()) {
                 next = " The next question was '" + n.get().question().id() + "'"
-                        + (n.get().question().example() == null ? "." : ", for example " + n.get().question().example() + ".");
+                        + (n.get().question().example() == null
+                                ? "."
+                                : ", for example " + n.get().question().example() + ".");
             }
         } catch (BadAnswer ignored) {
             next = "";
         }
-        say(how + "." + next + (journal == null ? "" : " Everything is kept: \"pourwright resume\" goes on from here."));
+        say(how + "." + next
+                + (journal == null ? "" : " Everything is kept: \"pourwright resume\" goes on from here."));
         return end;
     }
 
@@ -124,7 +139,11 @@ public final class Conversation {
             return;
         }
         say("Your kit as last time (Enter = yes, or \"no\"): "
-                + String.join("; ", fresh.stream().map(id -> id + " " + kit.all().get(id).raw()).toList()) + ".");
+                + String.join(
+                        "; ",
+                        fresh.stream()
+                                .map(id -> id + " " + kit.all().get(id).raw())
+                                .toList()) + ".");
         String said = door.ask("kit > ", List.of("yes", "no")).strip().toLowerCase(Locale.ROOT);
         if (said.isEmpty() || said.startsWith("y")) {
             fresh.forEach(id -> {
@@ -254,13 +273,15 @@ public final class Conversation {
         say(q.help());
         if (q.kind().equals("quantity")) {
             say("Accepted: " + Show.quantity(siOf(q, q.min()), q.unit(), dimension(q)) + " to "
-                    + Show.quantity(siOf(q, q.max()), q.unit(), dimension(q)) + ", in any usual unit; \"about\" and ranges are fine.");
+                    + Show.quantity(siOf(q, q.max()), q.unit(), dimension(q))
+                    + ", in any usual unit; \"about\" and ranges are fine.");
         }
         if (q.kind().equals("material")) {
             knowledge.materials().values().forEach(m -> say("  " + m.id() + ": " + m.name()));
         }
-        say("Words at every prompt: why (the reason for the question), back, answers, change NUMBER, enough (advice with what"
-                + " is known), don't know, quit.");
+        say(
+                "Words at every prompt: why (the reason for the question), back, answers, change NUMBER, enough (advice with what"
+                        + " is known), don't know, quit.");
     }
 
     private static double siOf(Question q, double value) {
@@ -290,7 +311,10 @@ public final class Conversation {
         } else if (answer instanceof Answer.Ratio r) {
             say("  = " + r.echo());
         } else if (answer instanceof Answer.Choice c) {
-            say("  = " + (knowledge.materials().containsKey(c.id()) ? knowledge.materials().get(c.id()).name() : c.id()));
+            say("  = "
+                    + (knowledge.materials().containsKey(c.id())
+                            ? knowledge.materials().get(c.id()).name()
+                            : c.id()));
         } else {
             say("  = don't know");
         }
@@ -324,7 +348,8 @@ public final class Conversation {
             id = n >= 1 && n <= ids.size() ? ids.get(n - 1) : "";
         }
         if (!ids.contains(id)) {
-            say("Say which answer: \"change 1\" to \"change " + Math.max(1, ids.size()) + "\", as \"answers\" numbers them.");
+            say("Say which answer: \"change 1\" to \"change " + Math.max(1, ids.size())
+                    + "\", as \"answers\" numbers them.");
             return false;
         }
         forget(id);
@@ -347,11 +372,13 @@ public final class Conversation {
         say("");
         page.first().forEach(door::say);
         say("");
-        say("Next: \"more\", \"cautions\", \"how 1\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\", \"quit\".");
+        say(
+                "Next: \"more\", \"cautions\", \"how 1\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\", \"quit\".");
         while (true) {
             String line = door.ask("plan > ", RESULT_WORDS).strip();
             String word = line.toLowerCase(Locale.ROOT);
-            String rest = line.contains(" ") ? line.substring(line.indexOf(' ') + 1).strip() : "";
+            String rest =
+                    line.contains(" ") ? line.substring(line.indexOf(' ') + 1).strip() : "";
             String verb = word.contains(" ") ? word.substring(0, word.indexOf(' ')) : word;
             switch (verb) {
                 case "quit", "exit" -> {
@@ -381,9 +408,10 @@ public final class Conversation {
                     }
                 }
                 case "why" -> say("\"how 1\" explains the first piece of advice, \"how 2\" the second, and so on.");
-                default -> say((line.isEmpty() ? "" : "\"" + Clean.quoted(line) + "\" is not a word here. ")
-                        + "Words: more, cautions, how NUMBER, figures, rules, sources, answers, change NUMBER, again,"
-                        + " define WORD, save NAME, back, quit.");
+                default ->
+                    say((line.isEmpty() ? "" : "\"" + Clean.quoted(line) + "\" is not a word here. ")
+                            + "Words: more, cautions, how NUMBER, figures, rules, sources, answers, change NUMBER, again,"
+                            + " define WORD, save NAME, back, quit.");
             }
         }
     }
@@ -403,7 +431,8 @@ public final class Conversation {
     }
 
     private void save(String name) {
-        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain =
+                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         if (plain.isEmpty()) {
             say("Give the case a name: \"save horse ear mould\".");
             return;
@@ -422,7 +451,9 @@ public final class Conversation {
     }
 
     private String firstAnswered() {
-        return answers.all().isEmpty() ? "material" : answers.all().keySet().iterator().next();
+        return answers.all().isEmpty()
+                ? "material"
+                : answers.all().keySet().iterator().next();
     }
 
     private static List<String> offered(Question q) {
@@ -437,7 +468,8 @@ public final class Conversation {
             return;
         }
         String indent = text.startsWith("  ") ? "  " : "";
-        Wrap.text(text.strip(), door.width(), indent, indent.isEmpty() ? "" : "    ").forEach(door::say);
+        Wrap.text(text.strip(), door.width(), indent, indent.isEmpty() ? "" : "    ")
+                .forEach(door::say);
     }
 
     /** Work on the journal that may fail. */
@@ -455,8 +487,8 @@ public final class Conversation {
             noting.run();
         } catch (IOException e) {
             journalBroken = true;
-            say("Answers cannot be kept in " + shop + ": the folder cannot be written. The conversation goes on without.");
+            say("Answers cannot be kept in " + shop
+                    + ": the folder cannot be written. The conversation goes on without.");
         }
     }
-
 }

@@ -74,7 +74,8 @@ public final class Page {
             out.add("");
             out.addAll(timetable());
         }
-        List<Finding> cautions = c.findings().stream().filter(Finding::isCaution).toList();
+        List<Finding> cautions =
+                c.findings().stream().filter(Finding::isCaution).toList();
         if (!cautions.isEmpty() && talk) {
             out.add("");
             String names = cautions.stream()
@@ -104,7 +105,9 @@ public final class Page {
                     ? " You finish pouring and degassing with " + minutes(left) + " to spare" + of
                     : " The steps take " + minutes(-left) + " more than you have," + of.substring(0, of.length());
         }
-        long changes = c.findings().stream().filter(f -> f.strength() == Strength.CHANGE).count();
+        long changes = c.findings().stream()
+                .filter(f -> f.strength() == Strength.CHANGE)
+                .count();
         return switch (c.verdict()) {
             case GO -> "GO. The job works as you described it." + when;
             case CHANGE -> "CHANGE " + (changes == 1 ? "one thing" : changes + " things") + " first." + when;
@@ -124,7 +127,10 @@ public final class Page {
             return Optional.empty();
         }
         StringBuilder s = new StringBuilder();
-        if (a.isPresent() && b.isPresent() && narrow(a.get().si()) && narrow(b.get().si())) {
+        if (a.isPresent()
+                && b.isPresent()
+                && narrow(a.get().si())
+                && narrow(b.get().si())) {
             s.append(wording.fill("{part-mass-a} of {first-can} + {part-mass-b} of {second-can} = "));
         }
         s.append(Wording.one(all.get().si().typical(), Dimension.MASS));
@@ -207,8 +213,11 @@ public final class Page {
         List<String> out = new ArrayList<>();
         for (Finding f : c.findings()) {
             if (f.isCaution()) {
+                String hazard = knowledge.cautions().get(f.caution()).hazard();
                 out.addAll(wrap(
-                        knowledge.cautions().get(f.caution()).hazard() + ". " + f.say(), mark(f), "     "));
+                        hazard.substring(0, 1).toUpperCase(Locale.ROOT) + hazard.substring(1) + ". " + f.say(),
+                        mark(f),
+                        "     "));
             }
         }
         out.add("");
@@ -219,7 +228,9 @@ public final class Page {
     /** Why a finding was given: its reason, rule, figures, answers and sources. */
     public List<String> how(String which) {
         Optional<Finding> found = which.matches("\\d{1,4}")
-                ? numbered.stream().skip(Math.max(0, Integer.parseInt(which) - 1L)).findFirst()
+                ? numbered.stream()
+                        .skip(Math.max(0, Integer.parseInt(which) - 1L))
+                        .findFirst()
                 : c.finding(which);
         if (found.isEmpty()) {
             return wrap(
@@ -242,7 +253,8 @@ public final class Page {
     private Optional<String> chosenBy(String method) {
         return c.conclusions().stream()
                 .filter(x -> x.target().equals(method))
-                .map(x -> method + ", by the rule \"" + x.rule().says() + "\" (" + x.rule().id() + ")")
+                .map(x -> method + ", by the rule \"" + x.rule().says() + "\" ("
+                        + x.rule().id() + ")")
                 .findFirst();
     }
 
@@ -250,7 +262,8 @@ public final class Page {
         Answers.Given given = c.answers().all().get(id);
         String said;
         if (given == null) {
-            said = "not asked; " + (c.assumed().contains(id) ? "the class range or a usual value stood in" : "left open");
+            said = "not asked; "
+                    + (c.assumed().contains(id) ? "the class range or a usual value stood in" : "left open");
         } else if (given.answer() instanceof Answer.DontKnow) {
             said = "don't know";
         } else {
@@ -309,7 +322,8 @@ public final class Page {
         Map<String, String> fired = new java.util.TreeMap<>();
         c.conclusions().stream()
                 .filter(x -> !x.rule().folder().equals("interview"))
-                .forEach(x -> fired.put(x.rule().folder() + "/" + x.rule().id(), x.rule().says()));
+                .forEach(x -> fired.put(
+                        x.rule().folder() + "/" + x.rule().id(), x.rule().says()));
         fired.forEach((id, says) -> out.addAll(wrap(says, id + ": ", "    ")));
         return out;
     }
@@ -330,11 +344,15 @@ public final class Page {
             return key;
         }
         String read = Boolean.FALSE.equals(s.read()) ? " (cited from memory)" : "";
-        return Arrays.asList(s.author() == null ? "" : s.author(), s.title(), s.year() == null ? "" : s.year(),
-                        s.where() == null ? "" : s.where())
-                .stream()
-                .filter(p -> !p.isBlank())
-                .collect(Collectors.joining(", ")) + read;
+        return Arrays.asList(
+                                s.author() == null ? "" : s.author(),
+                                s.title(),
+                                s.year() == null ? "" : s.year(),
+                                s.where() == null ? "" : s.where())
+                        .stream()
+                        .filter(p -> !p.isBlank())
+                        .collect(Collectors.joining(", "))
+                + read;
     }
 
     /** The answers so far, numbered, as they were typed and as they were read. */
@@ -351,7 +369,6 @@ public final class Page {
         }
         return out;
     }
-
 
     private static String said(String question, Answer answer, Knowledge knowledge) {
         if (answer instanceof Answer.Choice choice) {

@@ -51,7 +51,9 @@ public final class Answers {
 
     /** The id of the choice made, or an empty string. */
     public String choice(String question) {
-        return get(question).map(a -> a instanceof Answer.Choice c ? c.id() : "").orElse("");
+        return get(question)
+                .map(a -> a instanceof Answer.Choice c ? c.id() : "")
+                .orElse("");
     }
 
     /** Question id to answer, in the order given. */

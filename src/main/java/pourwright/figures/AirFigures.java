@@ -64,7 +64,8 @@ final class AirFigures {
                                 Scope::assumes,
                                 x -> x[0] + x[1],
                                 in("raw:room-temperature").up(),
-                                guides("none", "none", "unmeasured-liquid-warmth").up()),
+                                guides("none", "none", "unmeasured-liquid-warmth")
+                                        .up()),
                         Formula.of(x -> x[0], in("raw:room-temperature").up())),
                 figure(
                         "mould-temperature",

@@ -28,7 +28,9 @@ final class BubbleFigures {
                         "common-practice",
                         "a straight cup",
                         Formula.of(x -> x[0], in("typed:liquid-depth").up()),
-                        Formula.of(x -> Math.cbrt(4 * x[0] / Math.PI), in("cup-load").up())),
+                        Formula.of(
+                                x -> Math.cbrt(4 * x[0] / Math.PI),
+                                in("cup-load").up())),
                 figure(
                         "mould-liquid-depth",
                         "How deep does the liquid stand in the mould?",
@@ -61,7 +63,8 @@ final class BubbleFigures {
                                 in("typed:bubble-diameter").up(),
                                 in("raw:liquid-density").up(),
                                 in("raw:viscosity").down(),
-                                guides("rise-rigid-skin", "rise-usual-skin", "rise-clean-skin").up())),
+                                guides("rise-rigid-skin", "rise-usual-skin", "rise-clean-skin")
+                                        .up())),
                 clear(
                         "bubble-clear-time",
                         "How long until a small bubble has risen out, under vacuum?",
@@ -77,7 +80,10 @@ final class BubbleFigures {
                         "clearing time in air / working time",
                         SOURCES,
                         "thin liquids",
-                        Formula.of(x -> x[0] / x[1], in("bubble-clear-time-air").up(), in("working-time").down())),
+                        Formula.of(
+                                x -> x[0] / x[1],
+                                in("bubble-clear-time-air").up(),
+                                in("working-time").down())),
                 figure(
                         "smallest-cleared-bubble",
                         "What is the smallest bubble that gets out?",
@@ -99,7 +105,8 @@ final class BubbleFigures {
                                 in("working-time").down().or(Double.POSITIVE_INFINITY),
                                 guide("doubling-share"),
                                 in("surface-tension").or(USUAL_SURFACE_TENSION),
-                                guides("rise-rigid-skin", "rise-usual-skin", "rise-clean-skin").down())));
+                                guides("rise-rigid-skin", "rise-usual-skin", "rise-clean-skin")
+                                        .down())));
     }
 
     /** Newton per metre; between silicone (0.021) and epoxy (0.045), for a liquid whose class is not named. */

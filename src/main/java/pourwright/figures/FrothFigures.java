@@ -18,6 +18,9 @@ import pourwright.units.Dimension;
 final class FrothFigures {
     private static final String SOURCES = "debregeas-1998 common-practice";
 
+    /** Nobody throttles a pull on a liquid that does not boil: it goes on to what the pump reaches. */
+    private static final double NO_FLOOR_PA = 1;
+
     private FrothFigures() {}
 
     static List<FigureDef> all() {
@@ -83,13 +86,19 @@ final class FrothFigures {
                         "liquid in the cup × the cup factor",
                         "common-practice",
                         "degassing in the cup",
-                        Formula.of(x -> x[0] * x[1], in("cup-load").up(), in("cup-factor").up())),
+                        Formula.of(
+                                x -> x[0] * x[1],
+                                in("cup-load").up(),
+                                in("cup-factor").up())),
                 course("froth-crest-time", "When does the froth crest?", 0),
                 course("froth-fall-time", "When has the froth fallen?", 1));
     }
 
     private static Formula stirred(String how) {
-        return Formula.when(s -> s.choice("stirring").equals(how), x -> x[0], guide("stirred-in-air-" + how).up());
+        return Formula.when(
+                s -> s.choice("stirring").equals(how),
+                x -> x[0],
+                guide("stirred-in-air-" + how).up());
     }
 
     /** Inputs of the froth column, in the order {@link #crestAndFall} takes them. */
@@ -99,17 +108,18 @@ final class FrothFigures {
                 in("degas-viscosity").up(),
                 in("raw:liquid-density").down(),
                 air,
-                guides("froth-bubble-small", "froth-bubble-usual", "froth-bubble-large").down(),
-                in("barometric-pressure"),
-                in("boil-off-pressure").or(0.0),
+                guides("froth-bubble-small", "froth-bubble-usual", "froth-bubble-large")
+                        .down(),
+                in("barometric-pressure").typical(),
+                in("boil-off-pressure").typical().or(NO_FLOOR_PA),
                 guide("froth-cap"),
                 guides("rise-rigid-skin", "rise-usual-skin", "rise-clean-skin").down(),
                 in("free-volume").up(),
                 in("pump-speed").down(),
-                in("pump-ultimate").up().or(0.0),
+                in("pump-ultimate").typical().or(0.0),
                 in("raw:hose-bore").down().or(0.0),
                 in("raw:hose-length").up().or(1.0),
-                in("leak-rate").up().or(0.0));
+                in("leak-rate").typical().or(0.0));
     }
 
     private static FigureDef course(String id, String asks, int which) {

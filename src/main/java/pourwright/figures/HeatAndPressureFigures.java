@@ -23,7 +23,10 @@ final class HeatAndPressureFigures {
                         "thickest lump / the class's depth for one pour",
                         "typical-data-sheet",
                         "classes that heat themselves",
-                        Formula.of(x -> x[0] / x[1], in("typed:part-depth").up(), in("depth-limit").down())),
+                        Formula.of(
+                                x -> x[0] / x[1],
+                                in("typed:part-depth").up(),
+                                in("depth-limit").down())),
                 figure(
                         "layer-count",
                         "In how many layers?",
@@ -32,7 +35,9 @@ final class HeatAndPressureFigures {
                         "typical-data-sheet",
                         "classes that heat themselves",
                         Formula.of(
-                                x -> Math.ceil(x[0] / x[1] - ROUNDING), in("typed:part-depth").up(), in("depth-limit").down())),
+                                x -> Math.ceil(x[0] / x[1] - ROUNDING),
+                                in("typed:part-depth").up(),
+                                in("depth-limit").down())),
                 figure(
                         "exotherm-peak",
                         "How hot can it get at most?",
@@ -40,7 +45,10 @@ final class HeatAndPressureFigures {
                         "liquid temperature + adiabatic rise of the class",
                         "from-memory",
                         "an upper bound: a part that loses no heat",
-                        Formula.of(x -> x[0] + x[1], in("liquid-temperature").up(), in("adiabatic-rise").up())),
+                        Formula.of(
+                                x -> x[0] + x[1],
+                                in("liquid-temperature").up(),
+                                in("adiabatic-rise").up())),
                 figure(
                         "pressure-cure-ratio",
                         "What does the pot do to a bubble's volume?",

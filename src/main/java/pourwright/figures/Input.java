@@ -15,8 +15,10 @@ record Input(String name, Direction direction, Double neutral) {
         UP,
         /** The result never rises when the input grows. */
         DOWN,
-        /** It depends; the calculator finds out. */
-        FREE
+        /** It depends: both ends are tried. */
+        FREE,
+        /** Its own range matters little beside the others and is left out, which the figure says. */
+        TYPICAL
     }
 
     /** An input the formula cannot do without. */
@@ -40,6 +42,11 @@ record Input(String name, Direction direction, Double neutral) {
 
     Input down() {
         return new Input(name, Direction.DOWN, neutral);
+    }
+
+    /** This input at its typical value, whatever its range. */
+    Input typical() {
+        return new Input(name, Direction.TYPICAL, neutral);
     }
 
     /** This input with a stand-in for when nobody gave one. */

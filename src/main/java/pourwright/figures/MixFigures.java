@@ -38,7 +38,10 @@ final class MixFigures {
                         "as typed; else box length × width × fill height, less the master",
                         "common-practice",
                         "a box with straight walls",
-                        Formula.when(s -> !s.choice("amount-by").equals("box"), x -> x[0], in("typed:part-volume").up()),
+                        Formula.when(
+                                s -> !s.choice("amount-by").equals("box"),
+                                x -> x[0],
+                                in("typed:part-volume").up()),
                         Formula.when(
                                 s -> !s.choice("amount-by").equals("mass"),
                                 x -> {
@@ -62,7 +65,10 @@ final class MixFigures {
                                 x -> x[0] * (1 + x[1]),
                                 in("fill-volume").up(),
                                 guide("waste-share").up()),
-                        Formula.of(x -> x[0] / x[1], in("typed:batch-mass").up(), in("raw:liquid-density").down())),
+                        Formula.of(
+                                x -> x[0] / x[1],
+                                in("typed:batch-mass").up(),
+                                in("raw:liquid-density").down())),
                 figure(
                         "mix-mass",
                         "What mass do I mix?",
@@ -70,7 +76,10 @@ final class MixFigures {
                         "as typed; else the volume to mix × the density of the mix",
                         "common-practice",
                         "",
-                        Formula.of(x -> x[0] * x[1], in("mix-volume-measured").up(), in("raw:liquid-density").up()),
+                        Formula.of(
+                                x -> x[0] * x[1],
+                                in("mix-volume-measured").up(),
+                                in("raw:liquid-density").up()),
                         Formula.of(x -> x[0], in("typed:batch-mass").up())),
                 figure(
                         "mix-volume-measured",
@@ -102,7 +111,10 @@ final class MixFigures {
                         "cup volume / the larger of the froth factor and the class's practice factor; with bump cycles / the bump factor",
                         "common-practice",
                         "liquid that is degassed in the cup",
-                        Formula.of(x -> x[0] / x[1], in("typed:cup-volume").up(), in("cup-factor").down())),
+                        Formula.of(
+                                x -> x[0] / x[1],
+                                in("typed:cup-volume").up(),
+                                in("cup-factor").down())),
                 figure(
                         "batch-count",
                         "In how many batches?",
@@ -121,7 +133,10 @@ final class MixFigures {
                         "what the cup may take × the density of the mix",
                         "common-practice",
                         "liquid that is degassed in the cup",
-                        Formula.of(x -> x[0] * x[1], in("cup-fill-limit").up(), in("raw:liquid-density").up())));
+                        Formula.of(
+                                x -> x[0] * x[1],
+                                in("cup-fill-limit").up(),
+                                in("raw:liquid-density").up())));
     }
 
     /** A batch that fills the cup to the last drop is one batch, not two. */

@@ -26,7 +26,10 @@ final class MouldFigures {
                         "depth / width of the mouth",
                         "common-practice",
                         "",
-                        Formula.of(x -> x[0] / x[1], in("typed:undercut-depth").up(), in("typed:undercut-width").down())),
+                        Formula.of(
+                                x -> x[0] / x[1],
+                                in("typed:undercut-depth").up(),
+                                in("typed:undercut-width").down())),
                 figure(
                         "pocket-volume",
                         "How much air can the undercut hold?",
@@ -63,7 +66,8 @@ final class MouldFigures {
                         "one vent takes the whole flow",
                         Formula.by(
                                 (s, x) -> Math.max(
-                                        Vent.smallestBoreM(x[0] / x[1], x[2], x[3] * Constants.G * x[4]), least(s, x[5])),
+                                        Vent.smallestBoreM(x[0] / x[1], x[2], x[3] * Constants.G * x[4]),
+                                        least(s, x[5])),
                                 in("mix-volume").up(),
                                 in("pour-time").down(),
                                 in("vent-length").up(),
@@ -100,7 +104,10 @@ final class MouldFigures {
                         "gap fill time / working time",
                         "common-practice",
                         "",
-                        Formula.of(x -> x[0] / x[1], in("gap-fill-time").up(), in("working-time").down())),
+                        Formula.of(
+                                x -> x[0] / x[1],
+                                in("gap-fill-time").up(),
+                                in("working-time").down())),
                 figure(
                         "head",
                         "How high does liquid stand above the detail?",

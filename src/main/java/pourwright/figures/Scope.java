@@ -291,7 +291,8 @@ public final class Scope {
                 Dimension d = dimension(id);
                 assumed.add(id);
                 Question.Fallback f = q.get().unknown();
-                Value v = new Value(f.low(), f.typical(), f.high(), q.get().unit(), f.source(), f.note(), Basis.ASSUMED);
+                Value v =
+                        new Value(f.low(), f.typical(), f.high(), q.get().unit(), f.source(), f.note(), Basis.ASSUMED);
                 return Optional.of(plain(id, d, v.si(d), Basis.ASSUMED, new TreeSet<>(Set.of(id))));
             }
         }
@@ -299,7 +300,8 @@ public final class Scope {
     }
 
     private Dimension dimension(String id) {
-        return knowledge.question(id)
+        return knowledge
+                .question(id)
                 .filter(q -> q.quantity() != null)
                 .map(q -> Dimension.named(q.quantity()))
                 .orElse(Dimension.NUMBER);
@@ -405,6 +407,8 @@ public final class Scope {
                         high[i] = e.low();
                     }
                     case FREE -> free.add(i);
+                    case TYPICAL ->
+                        caveat = "the range of " + way.inputs().get(i).name() + " is left out here";
                 }
             }
             if (!any) {

@@ -26,12 +26,16 @@ public final class TimeFigures {
                         "a pot life until gel as it is; one until twice as thick / 0.4 to 0.6; of unknown meaning from once to twice",
                         "common-practice",
                         "definitions of pot life differ between makers",
-                        Formula.when(s -> meaning(s, "gel"), x -> x[0], in("typed:pot-life").up()),
+                        Formula.when(
+                                s -> meaning(s, "gel"),
+                                x -> x[0],
+                                in("typed:pot-life").up()),
                         Formula.when(
                                 s -> meaning(s, "doubling"),
                                 x -> x[0] / x[1],
                                 in("typed:pot-life").up(),
-                                guides("doubling-share-low", "doubling-share", "doubling-share-high").down()),
+                                guides("doubling-share-low", "doubling-share", "doubling-share-high")
+                                        .down()),
                         Formula.of(
                                 x -> x[0] * x[1],
                                 in("typed:pot-life").up(),
@@ -45,7 +49,10 @@ public final class TimeFigures {
                         "rated time × Arrhenius factor of the temperature × (rated mass / mass)^n; without an activation energy half for every 10 K",
                         "common-practice from-memory",
                         "10 g to 10 kg, 10 to 40 °C; the exponent n stands in for a heat model",
-                        Formula.when(s -> s.hasTrait("water-slurry"), x -> x[0], in("rated-working-time").up()),
+                        Formula.when(
+                                s -> s.hasTrait("water-slurry"),
+                                x -> x[0],
+                                in("rated-working-time").up()),
                         Formula.when(
                                 s -> s.material() == null || s.hasTrait("self-heating"),
                                 x -> Cure.workingTimeS(x[0], x[1], x[2], x[3], x[4], x[5], x[6]),
@@ -165,7 +172,10 @@ public final class TimeFigures {
                         "pump-down time / working time",
                         "common-practice",
                         "",
-                        Formula.of(x -> x[0] / x[1], in("pump-down-time").up(), in("working-time").down())));
+                        Formula.of(
+                                x -> x[0] / x[1],
+                                in("pump-down-time").up(),
+                                in("working-time").down())));
     }
 
     private static Formula pour(Predicate<Scope> when, String rate) {
@@ -189,7 +199,8 @@ public final class TimeFigures {
     }
 
     private static FigureDef secondDegas() {
-        List<Input> inputs = new ArrayList<>(FrothFigures.inputs(in("mould-liquid-depth"), guide("poured-in-air").up()));
+        List<Input> inputs = new ArrayList<>(FrothFigures.inputs(
+                in("mould-liquid-depth"), guide("poured-in-air").up()));
         inputs.add(in("hold-time").up());
         inputs.add(in("release-time").up());
         int hold = inputs.size() - 2;

@@ -120,7 +120,10 @@ final class VacuumFigures {
                                 x -> x[0] * x[1],
                                 in("vapour-pressure").up(),
                                 guide("boil-off-margin-water").up()),
-                        Formula.of(x -> x[0] * x[1], in("vapour-pressure").up(), guide("boil-off-margin-monomer").up())),
+                        Formula.of(
+                                x -> x[0] * x[1],
+                                in("vapour-pressure").up(),
+                                guide("boil-off-margin-monomer").up())),
                 figure(
                         "planned-pressure",
                         "How deep should I pull?",
@@ -128,7 +131,10 @@ final class VacuumFigures {
                         "your own target, or what the class wants; never so deep that it boils or that the pump does not get there",
                         "common-practice",
                         "degassing in rough vacuum",
-                        Formula.when(s -> !s.assumes(), x -> x[0], in("typed:target-pressure").up()),
+                        Formula.when(
+                                s -> !s.assumes(),
+                                x -> x[0],
+                                in("typed:target-pressure").up()),
                         Formula.of(
                                 x -> Math.max(Math.max(x[0], x[1]), x[0] > x[2] ? 0 : x[2] * x[3]),
                                 in("typed:target-pressure").up(),
@@ -172,7 +178,9 @@ final class VacuumFigures {
                         "jousten-vacuum-handbook",
                         "air at 20 °C, laminar to molecular flow in the hose",
                         Formula.of(
-                                x -> x[0] > x[2] ? PumpLine.effectiveSpeedM3PerS(x[0], pump(x, 1), line(x, 1)) : Double.NaN,
+                                x -> x[0] > x[2]
+                                        ? PumpLine.effectiveSpeedM3PerS(x[0], pump(x, 1), line(x, 1))
+                                        : Double.NaN,
                                 in("planned-pressure").up(),
                                 in("pump-speed").up(),
                                 in("pump-ultimate").down().or(0.0),
@@ -214,7 +222,10 @@ final class VacuumFigures {
                         "rough vacuum; real shops take up to 1.8 times as long with wet walls and filters",
                         Formula.of(
                                 x -> PumpDown.timeS(x[0], x[1], x[2], pump(x, 3), line(x, 3), x[7]),
-                                pumping(in("free-volume").up(), in("start-pressure").up(), in("planned-pressure").down()))),
+                                pumping(
+                                        in("free-volume").up(),
+                                        in("start-pressure").up(),
+                                        in("planned-pressure").down()))),
                 figure(
                         "start-pressure",
                         "From what pressure does the pump start?",
@@ -231,7 +242,10 @@ final class VacuumFigures {
                         "leak rate / effective speed",
                         "jousten-vacuum-handbook",
                         "at the planned pressure",
-                        Formula.of(x -> x[0] / x[1], in("leak-rate").up(), in("effective-speed").down())),
+                        Formula.of(
+                                x -> x[0] / x[1],
+                                in("leak-rate").up(),
+                                in("effective-speed").down())),
                 figure(
                         "leak-share",
                         "Is the leak small enough?",
@@ -239,7 +253,10 @@ final class VacuumFigures {
                         "pressure that the leak costs / planned pressure",
                         "common-practice",
                         "under a tenth is good, under a third acceptable",
-                        Formula.of(x -> x[0] / x[1], in("leak-floor").up(), in("planned-pressure").down())),
+                        Formula.of(
+                                x -> x[0] / x[1],
+                                in("leak-floor").up(),
+                                in("planned-pressure").down())),
                 figure(
                         "lid-force",
                         "How hard does the air press on the lid?",

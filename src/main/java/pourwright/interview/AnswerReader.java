@@ -29,8 +29,8 @@ public final class AnswerReader {
     private static final int SHOWN_TEXT = 40;
     private static final int SHOWN_CHOICES = 6;
     private static final int MOST_DIGITS = 40;
-    private static final Set<String> DONT_KNOW =
-            Set.of("don't know", "dont know", "dk", "dunno", "?", "idk", "unknown", "not sure", "no idea", "n/a", "skip");
+    private static final Set<String> DONT_KNOW = Set.of(
+            "don't know", "dont know", "dk", "dunno", "?", "idk", "unknown", "not sure", "no idea", "n/a", "skip");
 
     private final Knowledge knowledge;
 
@@ -69,7 +69,8 @@ public final class AnswerReader {
         if (raw instanceof String s) {
             return read(q, s, false);
         }
-        return new Again("'" + q.id() + "' takes one answer: a text, a number, or null for don't know." + example(q), List.of());
+        return new Again(
+                "'" + q.id() + "' takes one answer: a text, a number, or null for don't know." + example(q), List.of());
     }
 
     private static String plain(Number n) {
@@ -130,8 +131,7 @@ public final class AnswerReader {
     }
 
     private static Outcome choice(Question q, String text, boolean prompt) {
-        return pick(
-                q, text, prompt, q.choices(), Question.Choice::id, Question.Choice::text, Question.Choice::says);
+        return pick(q, text, prompt, q.choices(), Question.Choice::id, Question.Choice::text, Question.Choice::says);
     }
 
     private static <T> Outcome pick(
@@ -175,7 +175,8 @@ public final class AnswerReader {
         Set<String> several = exact.size() > 1 ? exact : prompt ? beginnings : Set.<String>of();
         if (several.size() > 1 && !wanted.isEmpty()) {
             return new Again(
-                    "\"" + shown(text) + "\" could be " + String.join(" or ", several) + ". Which?", List.copyOf(several));
+                    "\"" + shown(text) + "\" could be " + String.join(" or ", several) + ". Which?",
+                    List.copyOf(several));
         }
         List<String> ids = all.stream().map(id).toList();
         String accepted = ids.size() <= SHOWN_CHOICES || !q.kind().equals("material")

@@ -34,9 +34,11 @@ public final class Interviewer {
      */
     public Optional<Next> next(Answers answers) {
         if (answers.get(FIRST).isEmpty()) {
-            return Optional.of(new Next(
-                    question(FIRST),
-                    List.of("The liquid decides nearly everything: how long you have, whether vacuum helps, what can hurt you.")));
+            return Optional.of(
+                    new Next(
+                            question(FIRST),
+                            List.of(
+                                    "The liquid decides nearly everything: how long you have, whether vacuum helps, what can hurt you.")));
         }
         for (Need need : Advisor.consult(answers, knowledge).needs()) {
             if (!answers.has(need.question())) {
@@ -49,7 +51,8 @@ public final class Interviewer {
     }
 
     private Question question(String id) {
-        return knowledge.question(id)
+        return knowledge
+                .question(id)
                 .orElseThrow(() -> new IllegalStateException("a rule asks for '" + id + "', which is no question"));
     }
 }

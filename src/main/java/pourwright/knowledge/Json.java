@@ -98,9 +98,10 @@ public final class Json {
             case VALUE_TRUE -> NODES.booleanNode(true);
             case VALUE_FALSE -> NODES.booleanNode(false);
             case VALUE_NULL -> NODES.nullNode();
-            case VALUE_NUMBER_INT -> in.getNumberType() == JsonParser.NumberType.INT
-                    ? NODES.numberNode(in.getIntValue())
-                    : NODES.numberNode(in.getDecimalValue());
+            case VALUE_NUMBER_INT ->
+                in.getNumberType() == JsonParser.NumberType.INT
+                        ? NODES.numberNode(in.getIntValue())
+                        : NODES.numberNode(in.getDecimalValue());
             case VALUE_NUMBER_FLOAT -> NODES.numberNode(in.getDecimalValue());
             default -> throw new JsonParseException(in, "a value was expected");
         };

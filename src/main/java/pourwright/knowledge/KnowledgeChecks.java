@@ -12,8 +12,18 @@ import pourwright.units.UnitBook;
 final class KnowledgeChecks {
     private static final Set<String> EFFECTS = Set.of("strong", "possible", "none");
     private static final Set<String> FAMILIES = Set.of(
-            "silicone", "polyurethane", "epoxy", "styrene-resin", "acrylic", "gypsum", "polysulfide", "alginate", "latex",
-            "wax", "cement", "filled");
+            "silicone",
+            "polyurethane",
+            "epoxy",
+            "styrene-resin",
+            "acrylic",
+            "gypsum",
+            "polysulfide",
+            "alginate",
+            "latex",
+            "wax",
+            "cement",
+            "filled");
 
     private final Knowledge k;
 
@@ -85,7 +95,10 @@ final class KnowledgeChecks {
     }
 
     private void value(Value v, Dimension d, String where) {
-        require(UnitBook.knows(v.unit(), d), where, "'" + v.unit() + "' is not a unit of " + d.name().toLowerCase(Locale.ROOT));
+        require(
+                UnitBook.knows(v.unit(), d),
+                where,
+                "'" + v.unit() + "' is not a unit of " + d.name().toLowerCase(Locale.ROOT));
         source(v.source(), where);
     }
 

@@ -82,7 +82,9 @@ public final class Overlay {
         Path folder = shop.resolve("materials");
         if (Files.isDirectory(folder)) {
             try (Stream<Path> files = Files.list(folder)) {
-                for (Path f : files.filter(x -> x.toString().endsWith(".json")).sorted().toList()) {
+                for (Path f : files.filter(x -> x.toString().endsWith(".json"))
+                        .sorted()
+                        .toList()) {
                     Tree tree = new Tree(KnowledgeReader.tree(f, f.toString()), f + " at ");
                     MaterialClass own = Tree.whole(tree, this::own);
                     if (all.put(own.id(), own) != null) {

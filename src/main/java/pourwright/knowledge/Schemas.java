@@ -54,7 +54,8 @@ final class Schemas {
     /** Checks one tree against one schema file. */
     static void check(JsonNode tree, Path schemaFile, String name) {
         Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(KnowledgeReader.tree(schemaFile, schemaFile.getFileName().toString()));
+                .getSchema(KnowledgeReader.tree(
+                        schemaFile, schemaFile.getFileName().toString()));
         List<Error> errors = schema.validate(tree);
         if (!errors.isEmpty()) {
             Error first = errors.get(0);

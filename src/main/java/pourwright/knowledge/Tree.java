@@ -120,8 +120,8 @@ final class Tree {
         Map<String, T> all = new LinkedHashMap<>();
         object.node
                 .properties()
-                .forEach(e -> all.put(
-                        e.getKey(), whole(new Tree(e.getValue(), object.where + "/" + e.getKey()), read)));
+                .forEach(e ->
+                        all.put(e.getKey(), whole(new Tree(e.getValue(), object.where + "/" + e.getKey()), read)));
         return Collections.unmodifiableMap(all);
     }
 

@@ -16,14 +16,7 @@ import pourwright.units.UnitBook;
  * @param note one plain sentence, or null
  * @param basis class range or data sheet; not read from the file
  */
-public record Value(
-        double low,
-        double typical,
-        double high,
-        String unit,
-        String source,
-        String note,
-        Basis basis) {
+public record Value(double low, double typical, double high, String unit, String source, String note, Basis basis) {
     public Value {
         basis = basis == null ? Basis.CLASS : basis;
         if (!(low <= typical && typical <= high)) {

@@ -14,13 +14,13 @@ public final class Atmosphere {
     private static final double MOLAR_MASS_KG_PER_MOL = 0.0289644;
     /** The gas constant that ISO 2533:1975 fixes; it differs from the SI value of today in the fifth digit. */
     private static final double ISO_GAS_CONSTANT = 8.31432;
+
     private static final double EXPONENT =
             Constants.G * MOLAR_MASS_KG_PER_MOL / (ISO_GAS_CONSTANT * LAPSE_RATE_K_PER_M);
     /** Nominal radius of the earth in ISO 2533:1975, m. */
     private static final double EARTH_RADIUS_M = 6_356_766.0;
 
-    private Atmosphere() {
-    }
+    private Atmosphere() {}
 
     /**
      * Air pressure of the standard atmosphere, p = 101 325 (1 - 0.0065 H / 288.15)^5.255876.

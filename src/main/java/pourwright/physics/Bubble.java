@@ -26,8 +26,7 @@ public final class Bubble {
     /** Newton's method from above doubles its digits at each turn; more turns than this cannot change the result. */
     private static final int MOST_TURNS = 60;
 
-    private Bubble() {
-    }
+    private Bubble() {}
 
     /**
      * Rise speed of a small bubble with a rigid (dirty) skin: d² g (liquid density - gas density) / (18 viscosity).
@@ -130,8 +129,8 @@ public final class Bubble {
      * @return diameter at the end pressure, m
      * @throws PhysicsException when an input is not a number, negative, or zero where it must not be
      */
-    public static double expandedDiameterM(double diameterAtStartM, double startPa, double endPa, double density,
-            double depthM, double sigma) {
+    public static double expandedDiameterM(
+            double diameterAtStartM, double startPa, double endPa, double density, double depthM, double sigma) {
         Checked.positive("bubble diameter", diameterAtStartM, "m");
         Checked.positive("pressure at the start", startPa, "Pa absolute");
         Checked.positive("pressure at the end", endPa, "Pa absolute");
@@ -159,8 +158,13 @@ public final class Bubble {
      * @return time until the bubble is gone, s; infinite when it does not shrink
      * @throws PhysicsException when an input is not a number, negative, or zero where it must not be
      */
-    public static double dissolutionTimeS(double diameterM, double pressurePa, double sigma, double ostwald,
-            double diffusivityM2PerS, double saturation) {
+    public static double dissolutionTimeS(
+            double diameterM,
+            double pressurePa,
+            double sigma,
+            double ostwald,
+            double diffusivityM2PerS,
+            double saturation) {
         Checked.positive("bubble diameter", diameterM, "m");
         Checked.positive("pressure", pressurePa, "Pa absolute");
         Checked.zeroOrMore("surface tension", sigma, "N/m");
@@ -179,10 +183,11 @@ public final class Bubble {
     /** Integral of r (r + 2b/3) / (c r + b) from 0 to R: in closed form, or by points where c R is small beside b. */
     private static double shrinkIntegralM2(double radiusM, double lengthM, double deficit) {
         if (Math.abs(deficit) * radiusM < CLOSED_FORM_FROM * lengthM) {
-            return radiusM * UNIT_INTERVAL.integrate(share -> {
-                double r = share * radiusM;
-                return r * (r + 2 * lengthM / 3) / (deficit * r + lengthM);
-            });
+            return radiusM
+                    * UNIT_INTERVAL.integrate(share -> {
+                        double r = share * radiusM;
+                        return r * (r + 2 * lengthM / 3) / (deficit * r + lengthM);
+                    });
         }
         double quotient = lengthM * (2.0 / 3 - 1 / deficit) / deficit;
         double logarithm = lengthM > 0 ? lengthM * quotient / deficit * Math.log1p(deficit * radiusM / lengthM) : 0;

@@ -23,8 +23,7 @@ public final class BubbleClearing {
     /** The solver doubles the width of its bracket at most this often, so each call is bounded. */
     private static final int MOST_EVALUATIONS = 200;
 
-    private BubbleClearing() {
-    }
+    private BubbleClearing() {}
 
     /**
      * Time for a bubble to rise through the whole depth. It starts at the bottom, at the moment the mix is as thick as
@@ -45,8 +44,17 @@ public final class BubbleClearing {
      * @return time, s; infinite when the liquid gels first
      * @throws PhysicsException when an input is not a number, negative, or zero where it must not be
      */
-    public static double timeS(double diameterAtAirM, double depthM, double chamberPa, double airPa, double density,
-            double viscosityPaS, double gelS, double doublingShare, double sigma, double speedFactor) {
+    public static double timeS(
+            double diameterAtAirM,
+            double depthM,
+            double chamberPa,
+            double airPa,
+            double density,
+            double viscosityPaS,
+            double gelS,
+            double doublingShare,
+            double sigma,
+            double speedFactor) {
         Checked.positive("bubble diameter", diameterAtAirM, "m");
         check(depthM, chamberPa, airPa, density, viscosityPaS, gelS, sigma, speedFactor);
         double exponent = Viscosity.growthExponent(doublingShare);
@@ -71,8 +79,17 @@ public final class BubbleClearing {
      * @return diameter under local air pressure, m; infinite when no time is at hand; zero for no depth
      * @throws PhysicsException when an input is not a number, negative, or zero where it must not be
      */
-    public static double smallestClearedM(double withinS, double depthM, double chamberPa, double airPa,
-            double density, double viscosityPaS, double gelS, double doublingShare, double sigma, double speedFactor) {
+    public static double smallestClearedM(
+            double withinS,
+            double depthM,
+            double chamberPa,
+            double airPa,
+            double density,
+            double viscosityPaS,
+            double gelS,
+            double doublingShare,
+            double sigma,
+            double speedFactor) {
         Checked.zeroOrMore("time at hand", withinS, "s");
         check(depthM, chamberPa, airPa, density, viscosityPaS, gelS, sigma, speedFactor);
         double exponent = Viscosity.growthExponent(doublingShare);
@@ -89,8 +106,8 @@ public final class BubbleClearing {
         if (sigma == 0) {
             return startM;
         }
-        UnivariateFunction excess = logDiameter -> Math.log(
-                slownessPerM(Math.exp(logDiameter), depthM, chamberPa, airPa, density, sigma)) - target;
+        UnivariateFunction excess = logDiameter ->
+                Math.log(slownessPerM(Math.exp(logDiameter), depthM, chamberPa, airPa, density, sigma)) - target;
         return Math.exp(solve(excess, Math.log(startM)));
     }
 
@@ -109,8 +126,15 @@ public final class BubbleClearing {
      * @return Reynolds number, no unit
      * @throws PhysicsException when an input is not a number, negative, or zero where it must not be
      */
-    public static double reynoldsAtSurface(double diameterAtAirM, double depthM, double chamberPa, double airPa,
-            double density, double viscosityPaS, double sigma, double speedFactor) {
+    public static double reynoldsAtSurface(
+            double diameterAtAirM,
+            double depthM,
+            double chamberPa,
+            double airPa,
+            double density,
+            double viscosityPaS,
+            double sigma,
+            double speedFactor) {
         Checked.positive("bubble diameter", diameterAtAirM, "m");
         check(depthM, chamberPa, airPa, density, viscosityPaS, Double.POSITIVE_INFINITY, sigma, speedFactor);
         double startRadiusM = diameterAtAirM / 2;
@@ -121,14 +145,15 @@ public final class BubbleClearing {
     }
 
     /** Integral of 1/d² over the depth, 1/m: how slow the rise is, apart from the liquid. */
-    private static double slownessPerM(double diameterAtAirM, double depthM, double chamberPa, double airPa,
-            double density, double sigma) {
+    private static double slownessPerM(
+            double diameterAtAirM, double depthM, double chamberPa, double airPa, double density, double sigma) {
         double weightPaPerM = density * Constants.G;
         double content = Bubble.content(airPa + weightPaPerM * depthM, sigma, diameterAtAirM / 2);
-        return depthM * OVER_DEPTH.integrate(share -> {
-            double radiusM = Bubble.radiusM(chamberPa + weightPaPerM * depthM * share, sigma, content);
-            return 1 / (4 * radiusM * radiusM);
-        });
+        return depthM
+                * OVER_DEPTH.integrate(share -> {
+                    double radiusM = Bubble.radiusM(chamberPa + weightPaPerM * depthM * share, sigma, content);
+                    return 1 / (4 * radiusM * radiusM);
+                });
     }
 
     /** The time on the clock in a curing liquid for what would take uncuredS if it stayed thin. */
@@ -169,12 +194,18 @@ public final class BubbleClearing {
         if (low == high) {
             return low;
         }
-        return new BracketingNthOrderBrentSolver(LOG_DIAMETER_ACCURACY, 5)
-                .solve(MOST_EVALUATIONS, excess, low, high);
+        return new BracketingNthOrderBrentSolver(LOG_DIAMETER_ACCURACY, 5).solve(MOST_EVALUATIONS, excess, low, high);
     }
 
-    private static void check(double depthM, double chamberPa, double airPa, double density, double viscosityPaS,
-            double gelS, double sigma, double speedFactor) {
+    private static void check(
+            double depthM,
+            double chamberPa,
+            double airPa,
+            double density,
+            double viscosityPaS,
+            double gelS,
+            double sigma,
+            double speedFactor) {
         Checked.zeroOrMore("depth", depthM, "m");
         Checked.positive("chamber pressure", chamberPa, "Pa absolute");
         Checked.positive("air pressure", airPa, "Pa absolute");

@@ -40,7 +40,8 @@ public record CastroMacosko(double frontPaS, double activationEnergyJPerMol, dou
         if (conversion >= gelConversion) {
             return Double.POSITIVE_INFINITY;
         }
-        return frontPaS * Math.exp(activationEnergyJPerMol / (Constants.GAS_CONSTANT * temperatureK))
+        return frontPaS
+                * Math.exp(activationEnergyJPerMol / (Constants.GAS_CONSTANT * temperatureK))
                 * Math.pow(gelConversion / (gelConversion - conversion), p + q * conversion);
     }
 }

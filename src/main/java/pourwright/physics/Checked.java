@@ -5,13 +5,13 @@ import java.util.Locale;
 /** Checks of single inputs, so that every refusal reads the same: what, the value, the unit, what was expected. */
 final class Checked {
 
-    private Checked() {
-    }
+    private Checked() {}
 
     /** Returns the value when it is an ordinary number. */
     static double finite(String what, double value, String unit) {
         if (!Double.isFinite(value)) {
-            throw new PhysicsException("The " + what + " must be an ordinary number" + in(unit) + ", got " + value + ".");
+            throw new PhysicsException(
+                    "The " + what + " must be an ordinary number" + in(unit) + ", got " + value + ".");
         }
         return value;
     }

@@ -15,6 +15,5 @@ public final class Constants {
     /** Zero of the Celsius scale, K; exact (ISO 80000-5). */
     public static final double ZERO_CELSIUS_K = 273.15;
 
-    private Constants() {
-    }
+    private Constants() {}
 }

@@ -1,7 +1,6 @@
 package pourwright.physics;
 
 import java.util.function.DoubleBinaryOperator;
-
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
@@ -14,10 +13,10 @@ public final class Cure {
 
     /** Smallest and largest step in conversion. */
     private static final double SMALLEST_STEP = 1e-13;
+
     private static final double LARGEST_STEP = 0.1;
 
-    private Cure() {
-    }
+    private Cure() {}
 
     /**
      * Rate at one temperature over the rate at another: exp(-E/R (1/to - 1/from)).
@@ -52,13 +51,20 @@ public final class Cure {
      * @return working time, s
      * @throws PhysicsException when an input is not a number, negative, or zero where it must not be
      */
-    public static double workingTimeS(double ratedS, double ratedK, double temperatureK,
-            double activationEnergyJPerMol, double ratedMassKg, double massKg, double exponent) {
+    public static double workingTimeS(
+            double ratedS,
+            double ratedK,
+            double temperatureK,
+            double activationEnergyJPerMol,
+            double ratedMassKg,
+            double massKg,
+            double exponent) {
         Checked.positive("rated working time", ratedS, "s");
         Checked.positive("rated mass", ratedMassKg, "kg");
         Checked.positive("mass", massKg, "kg");
         Checked.zeroOrMore("exponent of the mass", exponent, "");
-        return ratedS / rateFactor(ratedK, temperatureK, activationEnergyJPerMol)
+        return ratedS
+                / rateFactor(ratedK, temperatureK, activationEnergyJPerMol)
                 * Math.pow(ratedMassKg / massKg, exponent);
     }
 
@@ -89,8 +95,8 @@ public final class Cure {
      * @return time, s; infinite when the rate is zero at the start
      * @throws PhysicsException when an input is out of range, or the rate is not above zero on the way
      */
-    public static double timeToConversionS(DoubleBinaryOperator ratePerS, double startK, double riseK,
-            double conversion) {
+    public static double timeToConversionS(
+            DoubleBinaryOperator ratePerS, double startK, double riseK, double conversion) {
         Checked.positive("temperature", startK, "K");
         Checked.zeroOrMore("temperature rise", riseK, "K");
         Checked.within("conversion", conversion, 0, Math.nextDown(1.0), "");

@@ -18,8 +18,7 @@ public final class DewPoint {
     private static final double FREEZING_VAPOUR_PA =
             VapourPressure.saturationPa(Volatile.WATER, Constants.ZERO_CELSIUS_K);
 
-    private DewPoint() {
-    }
+    private DewPoint() {}
 
     /**
      * Dew point: where saturated water vapour has the pressure that the air's moisture has now.

@@ -3,8 +3,7 @@ package pourwright.physics;
 /** Volumes from what can be measured with a rule or a scale. */
 public final class Displacement {
 
-    private Displacement() {
-    }
+    private Displacement() {}
 
     /**
      * Volume of a box, l w h. Source: geometry, exact.
@@ -16,7 +15,8 @@ public final class Displacement {
      * @throws PhysicsException when an input is not a number or is negative
      */
     public static double boxM3(double lengthM, double widthM, double heightM) {
-        return Checked.zeroOrMore("length", lengthM, "m") * Checked.zeroOrMore("width", widthM, "m")
+        return Checked.zeroOrMore("length", lengthM, "m")
+                * Checked.zeroOrMore("width", widthM, "m")
                 * Checked.zeroOrMore("height", heightM, "m");
     }
 
@@ -29,7 +29,10 @@ public final class Displacement {
      * @throws PhysicsException when an input is not a number or is negative
      */
     public static double cylinderM3(double diameterM, double heightM) {
-        return Math.PI / 4 * Checked.zeroOrMore("diameter", diameterM, "m") * diameterM
+        return Math.PI
+                / 4
+                * Checked.zeroOrMore("diameter", diameterM, "m")
+                * diameterM
                 * Checked.zeroOrMore("height", heightM, "m");
     }
 

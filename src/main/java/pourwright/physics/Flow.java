@@ -3,8 +3,7 @@ package pourwright.physics;
 /** Slow flow of liquids through tubes, slots and fine gaps. */
 public final class Flow {
 
-    private Flow() {
-    }
+    private Flow() {}
 
     /**
      * Laminar flow through a round tube: π d⁴ pressure / (128 viscosity length).
@@ -39,8 +38,7 @@ public final class Flow {
      * @return flow, m3/s
      * @throws PhysicsException when an input is not a number, negative, or zero where it must not be
      */
-    public static double slotM3PerS(double widthM, double gapM, double lengthM, double drivingPa,
-            double viscosityPaS) {
+    public static double slotM3PerS(double widthM, double gapM, double lengthM, double drivingPa, double viscosityPaS) {
         Checked.positive("slot width", widthM, "m");
         Checked.positive("gap", gapM, "m");
         Checked.positive("length", lengthM, "m");
@@ -83,8 +81,14 @@ public final class Flow {
      * @return time, s; infinite for an end head of zero
      * @throws PhysicsException when an input is not a number, negative or out of range
      */
-    public static double drainTimeS(double vesselAreaM2, double startHeadM, double endHeadM, double boreM,
-            double lengthM, double density, double viscosityPaS) {
+    public static double drainTimeS(
+            double vesselAreaM2,
+            double startHeadM,
+            double endHeadM,
+            double boreM,
+            double lengthM,
+            double density,
+            double viscosityPaS) {
         Checked.positive("area of the surface", vesselAreaM2, "m2");
         Checked.positive("head at the start", startHeadM, "m");
         Checked.within("head at the end", endHeadM, 0, startHeadM, "m");
@@ -106,8 +110,7 @@ public final class Flow {
      * @return length, m; zero when the liquid does not wet the wall (angle of 90 degrees and more)
      * @throws PhysicsException when an input is not a number, negative or out of range
      */
-    public static double washburnM(double radiusM, double sigma, double contactRad, double viscosityPaS,
-            double timeS) {
+    public static double washburnM(double radiusM, double sigma, double contactRad, double viscosityPaS, double timeS) {
         Checked.positive("radius", radiusM, "m");
         Checked.zeroOrMore("surface tension", sigma, "N/m");
         Checked.within("contact angle", contactRad, 0, Math.PI, "rad");
@@ -169,8 +172,8 @@ public final class Flow {
         return fillTimeS(4, lengthM, radiusM, viscosityPaS, drivingPa);
     }
 
-    private static double fillTimeS(double shape, double lengthM, double acrossM, double viscosityPaS,
-            double drivingPa) {
+    private static double fillTimeS(
+            double shape, double lengthM, double acrossM, double viscosityPaS, double drivingPa) {
         Checked.zeroOrMore("length", lengthM, "m");
         Checked.positive("viscosity", viscosityPaS, "Pa s");
         Checked.zeroOrMore("driving pressure", drivingPa, "Pa");

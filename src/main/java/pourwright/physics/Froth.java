@@ -3,8 +3,7 @@ package pourwright.physics;
 /** How high a mix full of air bubbles stands under vacuum. */
 public final class Froth {
 
-    private Froth() {
-    }
+    private Froth() {}
 
     /**
      * Height of the froth over the height of the mix: 1 + air fraction × (air pressure / chamber pressure - 1), at most

@@ -70,6 +70,7 @@ public final class FrothCourse {
 
     /** First step, s, and growth of the step with time: with the classes, usual times are then good to 2 percent. */
     private static final double FIRST_STEP_S = 0.05;
+
     private static final double STEP_PER_TIME = 0.02;
 
     /** Scale, s, on which steps grow faster still: after half an hour mostly a slow fall is left. */
@@ -83,8 +84,7 @@ public final class FrothCourse {
 
     private static final int USUAL_STEPS = 320;
 
-    private FrothCourse() {
-    }
+    private FrothCourse() {}
 
     /**
      * What the froth starts from.
@@ -100,8 +100,17 @@ public final class FrothCourse {
      * @param speedFactor     rise speed over the Stokes speed: 1 for dirty bubbles to 1.5 for clean ones
      * @param sizeSpread      geometric standard deviation of the sizes, by volume: 1 for one size, to 2
      */
-    public record Case(double depthM, double viscosityPaS, double density, double airFraction, double bubbleDiameterM,
-            double airPa, double floorPa, double cap, double speedFactor, double sizeSpread) {
+    public record Case(
+            double depthM,
+            double viscosityPaS,
+            double density,
+            double airFraction,
+            double bubbleDiameterM,
+            double airPa,
+            double floorPa,
+            double cap,
+            double speedFactor,
+            double sizeSpread) {
 
         /** @throws PhysicsException when an input is not a number, negative or out of range */
         public Case {
@@ -122,9 +131,26 @@ public final class FrothCourse {
          *
          * @throws PhysicsException when an input is not a number, negative or out of range
          */
-        public Case(double depthM, double viscosityPaS, double density, double airFraction, double bubbleDiameterM,
-                double airPa, double floorPa, double cap, double speedFactor) {
-            this(depthM, viscosityPaS, density, airFraction, bubbleDiameterM, airPa, floorPa, cap, speedFactor,
+        public Case(
+                double depthM,
+                double viscosityPaS,
+                double density,
+                double airFraction,
+                double bubbleDiameterM,
+                double airPa,
+                double floorPa,
+                double cap,
+                double speedFactor) {
+            this(
+                    depthM,
+                    viscosityPaS,
+                    density,
+                    airFraction,
+                    bubbleDiameterM,
+                    airPa,
+                    floorPa,
+                    cap,
+                    speedFactor,
                     TYPICAL_SIZE_SPREAD);
         }
     }
@@ -140,9 +166,13 @@ public final class FrothCourse {
      * @param fallenS        time at which a quarter of the rise is left, s; infinite if not within two hours
      * @param gasLeftAtFallen share of the gas that is left then (or at two hours), 0 to 1
      */
-    public record Course(double firstRiseS, double crestS, double crestFactor, double fallBegunS, double fallenS,
-            double gasLeftAtFallen) {
-    }
+    public record Course(
+            double firstRiseS,
+            double crestS,
+            double crestFactor,
+            double fallBegunS,
+            double fallenS,
+            double gasLeftAtFallen) {}
 
     /**
      * Follows the froth from the opening of the pump valve until it has fallen, two hours at most.
@@ -167,7 +197,8 @@ public final class FrothCourse {
         double risePerGas = risePerGas(start, pressurePa);
         gas.breakDownTo((start.cap - 1) / risePerGas);
         double factor = factor(start, risePerGas * gas.left());
-        double depthsPerS = start.speedFactor / start.depthM
+        double depthsPerS = start.speedFactor
+                / start.depthM
                 * Bubble.stokesRiseMPerS(start.bubbleDiameterM, start.density, 0, start.viscosityPaS);
         double heightsPerS = depthsPerS * swell(start, pressurePa) / (1 + risePerGas * gas.atTop());
         trace.add(timeS, factor, gas.left());
@@ -236,6 +267,7 @@ public final class FrothCourse {
 
         /** Rise of a bubble over that of the median one, its diameter over the median, squared: fine end of a class. */
         private final double[] finePace = new double[CLASSES];
+
         private final double[] coarsePace = new double[CLASSES];
         private final double[] meanPace = new double[CLASSES];
         /** Gas of the class above its front, for a whole column of it: what has not broken. */
@@ -246,6 +278,7 @@ public final class FrothCourse {
         private int filled = unbroken.length;
         /** The classes at the fine end of which none has left, with sums of their gas, gas × pace, gas × pace². */
         private int whole;
+
         private double wholeGas;
         private double wholeByPace;
         private double wholeByPaceSquared;
@@ -398,8 +431,13 @@ public final class FrothCourse {
                 double share = (fallenS - times[count - 2]) / (times[count - 1] - times[count - 2]);
                 gasAtEnd = gases[count - 2] + share * (gases[count - 1] - gases[count - 2]);
             }
-            return new Course(firstAbove(FIRST_RISE_FACTOR - 1), lastAbove((1 - CREST_BAND) * most, lastTimeS()),
-                    1 + most, lastAbove((1 - FALL_BEGUN) * most, never), fallenS, gasAtEnd);
+            return new Course(
+                    firstAbove(FIRST_RISE_FACTOR - 1),
+                    lastAbove((1 - CREST_BAND) * most, lastTimeS()),
+                    1 + most,
+                    lastAbove((1 - FALL_BEGUN) * most, never),
+                    fallenS,
+                    gasAtEnd);
         }
 
         private double firstAbove(double rise) {

@@ -6,8 +6,7 @@ package pourwright.physics;
  */
 public final class Gauge {
 
-    private Gauge() {
-    }
+    private Gauge() {}
 
     /**
      * Absolute pressure behind a gauge reading: reading, barometer - reading, or barometer + reading.

@@ -30,8 +30,7 @@ public final class Gypsum {
     /** Specific heat of water, J/(kg K). */
     private static final double WATER_J_PER_KG_K = 4180;
 
-    private Gypsum() {
-    }
+    private Gypsum() {}
 
     /**
      * Density of the fresh mix without air, (100 + w) / (100/2757 + w/1000). Source: volumes add, exact to about 1 %.
@@ -73,8 +72,7 @@ public final class Gypsum {
         checkWater(waterPer100, 0);
         Checked.zeroOrMore("heat of setting", heatJPerKgPowder, "J/kg");
         double settingShare = Math.min(1, waterPer100 / BOUND_WATER_PER_100);
-        return settingShare * heatJPerKgPowder
-                / (HEMIHYDRATE_J_PER_KG_K + waterPer100 / 100 * WATER_J_PER_KG_K);
+        return settingShare * heatJPerKgPowder / (HEMIHYDRATE_J_PER_KG_K + waterPer100 / 100 * WATER_J_PER_KG_K);
     }
 
     private static double volumePer100(double waterPer100) {

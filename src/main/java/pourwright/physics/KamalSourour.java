@@ -12,8 +12,8 @@ package pourwright.physics;
  * @param m              exponent of the conversion
  * @param n              exponent of what is left
  */
-public record KamalSourour(double factor1PerS, double energy1JPerMol, double factor2PerS, double energy2JPerMol,
-        double m, double n) {
+public record KamalSourour(
+        double factor1PerS, double energy1JPerMol, double factor2PerS, double energy2JPerMol, double m, double n) {
 
     /** @throws PhysicsException when a constant is not a number or negative */
     public KamalSourour {
@@ -38,7 +38,7 @@ public record KamalSourour(double factor1PerS, double energy1JPerMol, double fac
         Checked.positive("temperature", temperatureK, "K");
         double thermal = 1 / (Constants.GAS_CONSTANT * temperatureK);
         return (factor1PerS * Math.exp(-energy1JPerMol * thermal)
-                + factor2PerS * Math.exp(-energy2JPerMol * thermal) * Math.pow(conversion, m))
+                        + factor2PerS * Math.exp(-energy2JPerMol * thermal) * Math.pow(conversion, m))
                 * Math.pow(1 - conversion, n);
     }
 

@@ -3,8 +3,7 @@ package pourwright.physics;
 /** The leak of a closed chamber, from how fast its pressure rises. */
 public final class LeakRate {
 
-    private LeakRate() {
-    }
+    private LeakRate() {}
 
     /**
      * Gas that enters a closed chamber, q = V dp / dt.

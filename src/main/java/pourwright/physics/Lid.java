@@ -3,8 +3,7 @@ package pourwright.physics;
 /** The force of air on the lid of a chamber or pot. */
 public final class Lid {
 
-    private Lid() {
-    }
+    private Lid() {}
 
     /**
      * Force on a round opening, F = pi d^2 dp / 4; the same for a flat and a domed lid.

@@ -8,8 +8,7 @@ package pourwright.physics;
  */
 public final class LidPlate {
 
-    private LidPlate() {
-    }
+    private LidPlate() {}
 
     /**
      * Greatest stress, at the centre, 3 (3 + nu) dp a^2 / (8 t^2), with a = span / 2.
@@ -22,7 +21,8 @@ public final class LidPlate {
      * @return tensile stress on the side away from the pressure, Pa
      * @throws PhysicsException when an input is not a number or out of its range
      */
-    public static double maxStressPa(double spanM, double thicknessM, double pressureDifferencePa, double poissonRatio) {
+    public static double maxStressPa(
+            double spanM, double thicknessM, double pressureDifferencePa, double poissonRatio) {
         check(spanM, thicknessM, pressureDifferencePa, poissonRatio);
         double radiusOverThickness = spanM / (2 * thicknessM);
         return 3 * (3 + poissonRatio) / 8 * pressureDifferencePa * radiusOverThickness * radiusOverThickness;
@@ -40,14 +40,20 @@ public final class LidPlate {
      * @return sag, m
      * @throws PhysicsException when an input is not a number or out of its range
      */
-    public static double centreDeflectionM(double spanM, double thicknessM, double pressureDifferencePa, double youngPa,
-            double poissonRatio) {
+    public static double centreDeflectionM(
+            double spanM, double thicknessM, double pressureDifferencePa, double youngPa, double poissonRatio) {
         check(spanM, thicknessM, pressureDifferencePa, poissonRatio);
         Checked.positive("Young's modulus", youngPa, "Pa");
         double radiusM = spanM / 2;
         double stiffnessNm = youngPa * thicknessM * thicknessM * thicknessM / (12 * (1 - poissonRatio * poissonRatio));
-        return (5 + poissonRatio) / (1 + poissonRatio) * pressureDifferencePa
-                * radiusM * radiusM * radiusM * radiusM / (64 * stiffnessNm);
+        return (5 + poissonRatio)
+                / (1 + poissonRatio)
+                * pressureDifferencePa
+                * radiusM
+                * radiusM
+                * radiusM
+                * radiusM
+                / (64 * stiffnessNm);
     }
 
     private static void check(double spanM, double thicknessM, double pressureDifferencePa, double poissonRatio) {

@@ -3,8 +3,7 @@ package pourwright.physics;
 /** How much of each part goes into a batch. */
 public final class Mixing {
 
-    private Mixing() {
-    }
+    private Mixing() {}
 
     /**
      * Masses of the parts of a batch, each its share of the whole: total x part / sum of parts.

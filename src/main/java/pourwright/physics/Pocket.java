@@ -3,8 +3,7 @@ package pourwright.physics;
 /** Air in a blind pocket of a mould that is degassed full of liquid and then let back to air. */
 public final class Pocket {
 
-    private Pocket() {
-    }
+    private Pocket() {}
 
     /**
      * Air that is left in a blind pocket after the chamber is back at air pressure:
@@ -23,8 +22,14 @@ public final class Pocket {
      * @return volume left, m3, never more than the pocket
      * @throws PhysicsException when an input is not a number, negative or out of range
      */
-    public static double residueM3(double volumeM3, double chamberPa, double airPa, double density, double headM,
-            double sigma, double mouthDiameterM) {
+    public static double residueM3(
+            double volumeM3,
+            double chamberPa,
+            double airPa,
+            double density,
+            double headM,
+            double sigma,
+            double mouthDiameterM) {
         Checked.positive("pocket volume", volumeM3, "m3");
         Checked.positive("air pressure", airPa, "Pa absolute");
         Checked.within("chamber pressure", chamberPa, 0, airPa, "Pa absolute");

@@ -6,8 +6,7 @@ package pourwright.physics;
  */
 public final class PressureCure {
 
-    private PressureCure() {
-    }
+    private PressureCure() {}
 
     /**
      * Volume of a bubble under pressure over its volume in local air, air / (air + gauge), at constant temperature.

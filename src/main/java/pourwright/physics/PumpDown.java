@@ -8,8 +8,7 @@ package pourwright.physics;
  */
 public final class PumpDown {
 
-    private PumpDown() {
-    }
+    private PumpDown() {}
 
     /**
      * Time to pump from one pressure to another, t = integral of V dp / (T(p) - Q).
@@ -28,8 +27,8 @@ public final class PumpDown {
      *         {@link Double#POSITIVE_INFINITY} when the target is at or below the pressure that can be reached
      * @throws PhysicsException when an input is not a number, out of its range, or missing
      */
-    public static double timeS(double volumeM3, double startPa, double targetPa, Pump pump, VacuumLine line,
-            double gasLoadPaM3PerS) {
+    public static double timeS(
+            double volumeM3, double startPa, double targetPa, Pump pump, VacuumLine line, double gasLoadPaM3PerS) {
         checkChamber(volumeM3, startPa, pump, line, gasLoadPaM3PerS);
         Checked.zeroOrMore("target pressure", targetPa, "Pa");
         if (targetPa >= startPa) {
@@ -37,12 +36,14 @@ public final class PumpDown {
         }
         if (line.unrestricted()) {
             double floorPa = floorPa(pump, gasLoadPaM3PerS);
-            return targetPa <= floorPa ? Double.POSITIVE_INFINITY
+            return targetPa <= floorPa
+                    ? Double.POSITIVE_INFINITY
                     : volumeM3 / pump.speedM3PerS() * Math.log((startPa - floorPa) / (targetPa - floorPa));
         }
         PumpedLine pumped = new PumpedLine(pump, line);
         double floorMeanPa = pumped.meanAtThroughput(gasLoadPaM3PerS);
-        // The comparison is made in chamber pressure too, so that it agrees to the last digit with the reachable pressure.
+        // The comparison is made in chamber pressure too, so that it agrees to the last digit with the reachable
+        // pressure.
         double nearPa = pumped.meanAtChamberPa(targetPa) - floorMeanPa;
         if (targetPa <= pumped.chamberPa(floorMeanPa) || nearPa <= 0) {
             return Double.POSITIVE_INFINITY;
@@ -89,8 +90,8 @@ public final class PumpDown {
      * @return the course
      * @throws PhysicsException when an input is not a number, out of its range, or missing
      */
-    public static PumpDownCourse course(double volumeM3, double startPa, Pump pump, VacuumLine line,
-            double gasLoadPaM3PerS) {
+    public static PumpDownCourse course(
+            double volumeM3, double startPa, Pump pump, VacuumLine line, double gasLoadPaM3PerS) {
         checkChamber(volumeM3, startPa, pump, line, gasLoadPaM3PerS);
         return new PumpDownCourse(volumeM3, startPa, pump, line, gasLoadPaM3PerS, Double.POSITIVE_INFINITY);
     }
@@ -108,8 +109,8 @@ public final class PumpDown {
      * @return the course
      * @throws PhysicsException when an input is not a number, out of its range, or missing
      */
-    public static PumpDownCourse course(double volumeM3, double startPa, Pump pump, VacuumLine line,
-            double gasLoadPaM3PerS, double barometerPa) {
+    public static PumpDownCourse course(
+            double volumeM3, double startPa, Pump pump, VacuumLine line, double gasLoadPaM3PerS, double barometerPa) {
         checkChamber(volumeM3, startPa, pump, line, gasLoadPaM3PerS);
         Checked.positive("barometer", barometerPa, "Pa");
         Checked.within("pressure at the start", startPa, 0, barometerPa, "Pa");

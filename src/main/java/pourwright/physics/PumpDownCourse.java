@@ -23,6 +23,7 @@ public final class PumpDownCourse {
     private final double highestPa;
     /** Time constant V/S, used without a hose, s. */
     private final double timeConstantS;
+
     private final PumpedLine pumped;
     private final PumpedIntegral integral;
     private final double[] timeS;
@@ -30,8 +31,8 @@ public final class PumpDownCourse {
     /** Slope of w over time at the rows, 1/s, below zero. */
     private final double[] slopePerS;
 
-    PumpDownCourse(double volumeM3, double startPa, Pump pump, VacuumLine line, double gasLoadPaM3PerS,
-            double highestPa) {
+    PumpDownCourse(
+            double volumeM3, double startPa, Pump pump, VacuumLine line, double gasLoadPaM3PerS, double highestPa) {
         this.startPa = startPa;
         this.highestPa = highestPa;
         this.timeConstantS = volumeM3 / pump.speedM3PerS();

@@ -7,8 +7,7 @@ package pourwright.physics;
  */
 public final class PumpLine {
 
-    private PumpLine() {
-    }
+    private PumpLine() {}
 
     /**
      * Gas flow out of the chamber, T = S (pp - pu), where the inlet pressure pp solves S (pp - pu) = C((p + pp)/2) (p - pp).

@@ -69,8 +69,11 @@ final class PumpedLine {
         double here = conductanceM3PerS(meanPa);
         double atFloor = conductanceM3PerS(floorMeanPa);
         double sumHere = speedM3PerS + 2 * here;
-        double conductanceRise = viscousPerPa - fallPerPa / ((1 + lowerPerPa * meanPa) * (1 + lowerPerPa * floorMeanPa));
-        return 2 * speedM3PerS / sumHere
+        double conductanceRise =
+                viscousPerPa - fallPerPa / ((1 + lowerPerPa * meanPa) * (1 + lowerPerPa * floorMeanPa));
+        return 2
+                * speedM3PerS
+                / sumHere
                 * (here + (floorMeanPa - ultimatePa) * speedM3PerS * conductanceRise / (speedM3PerS + 2 * atFloor));
     }
 
@@ -99,7 +102,8 @@ final class PumpedLine {
         if (flowPaM3PerS == 0) {
             return ultimatePa;
         }
-        // The pump's inlet sits at pu + Q/S; the pressure drop along the hose is a quadratic with the molecular term held.
+        // The pump's inlet sits at pu + Q/S; the pressure drop along the hose is a quadratic with the molecular term
+        // held.
         double inletPa = ultimatePa + flowPaM3PerS / speedM3PerS;
         double b = viscousPerPa * inletPa + molecularM3PerS;
         double dropPa = 2 * flowPaM3PerS / (b + Math.sqrt(b * b + 2 * viscousPerPa * flowPaM3PerS));

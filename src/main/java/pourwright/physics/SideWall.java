@@ -3,8 +3,7 @@ package pourwright.physics;
 /** The push of a liquid on the wall of a mould. */
 public final class SideWall {
 
-    private SideWall() {
-    }
+    private SideWall() {}
 
     /**
      * Pressure of a resting liquid on the wall at a depth, over the pressure of the air: density g depth.

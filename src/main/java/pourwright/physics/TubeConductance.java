@@ -31,8 +31,7 @@ public final class TubeConductance {
     /** Density of air at 20 C divided by its pressure, kg/(m3 Pa): M / (R T) with M = 28.9647 g/mol. */
     private static final double AIR_DENSITY_PER_PA = 0.0289647 / (Constants.GAS_CONSTANT * 293.15);
 
-    private TubeConductance() {
-    }
+    private TubeConductance() {}
 
     /**
      * Conductance at any pressure (Knudsen), C = 1350 d^4 p/l + 121 (d^3/l)(1 + 192 d p)/(1 + 237 d p).
@@ -47,8 +46,10 @@ public final class TubeConductance {
      */
     public static double m3PerS(double boreM, double lengthM, double meanPressurePa) {
         double boreByPressure = boreM * meanPressurePa;
-        return viscousM3PerS(boreM, lengthM, meanPressurePa) + molecularM3PerS(boreM, lengthM)
-                * (1 + KNUDSEN_UPPER * boreByPressure) / (1 + KNUDSEN_LOWER * boreByPressure);
+        return viscousM3PerS(boreM, lengthM, meanPressurePa)
+                + molecularM3PerS(boreM, lengthM)
+                        * (1 + KNUDSEN_UPPER * boreByPressure)
+                        / (1 + KNUDSEN_LOWER * boreByPressure);
     }
 
     /**

@@ -20,8 +20,7 @@ public final class VapourPressure {
 
     private static final Law[] LAWS = laws();
 
-    private VapourPressure() {
-    }
+    private VapourPressure() {}
 
     /**
      * Saturation pressure of a pure liquid; formulas and sources as in the class description.

@@ -16,8 +16,7 @@ public final class Vent {
      */
     public static final double END_LOSS = 2.2;
 
-    private Vent() {
-    }
+    private Vent() {}
 
     /**
      * Flow of air through a straight vent: pressure = 128 viscosity length flow / (π d⁴) + end loss × density v² / 2.

@@ -3,8 +3,7 @@ package pourwright.physics;
 /** How a curing mix thickens. */
 public final class Viscosity {
 
-    private Viscosity() {
-    }
+    private Viscosity() {}
 
     /**
      * Viscosity of a mix some time after mixing: start viscosity × (1 - t/gel time)^(-k), k = ln 2 / -ln(1 - s),

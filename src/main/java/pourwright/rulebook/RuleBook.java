@@ -117,7 +117,10 @@ public final class RuleBook {
 
     private static Model instantiate(String name) {
         try {
-            return Class.forName(name).asSubclass(Model.class).getDeclaredConstructor().newInstance();
+            return Class.forName(name)
+                    .asSubclass(Model.class)
+                    .getDeclaredConstructor()
+                    .newInstance();
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("the rule book is incomplete: " + name, e);
         }

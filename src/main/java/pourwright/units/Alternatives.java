@@ -39,9 +39,12 @@ final class Alternatives {
             case MASS -> new String[] {"g", "kg", "oz", "lb"};
             case VOLUME -> new String[] {"mL", "L", "US fl oz", "US gal"};
             case LENGTH -> own.symbol().equals("m") ? new String[] {"m", "ft"} : new String[] {"mm", "cm", "in"};
-            case PRESSURE -> e.pot()
-                    ? new String[] {"bar", "psi"}
-                    : e.gauge() ? new String[] {"inHg", "mbar", "kPa", "torr"} : new String[] {"mbar", "torr", "kPa"};
+            case PRESSURE ->
+                e.pot()
+                        ? new String[] {"bar", "psi"}
+                        : e.gauge()
+                                ? new String[] {"inHg", "mbar", "kPa", "torr"}
+                                : new String[] {"mbar", "torr", "kPa"};
             case TEMPERATURE -> new String[] {"°C", "°F"};
             case FLOW, CONDUCTANCE -> new String[] {"L/s", "L/min", "m³/h"};
             case LEAK -> new String[] {"mbar L/s"};

@@ -9,7 +9,9 @@ final class AmountReader {
         "about", "around", "roughly", "approximately", "approx", "circa", "maybe", "nearly", "almost", "more or less"
     };
     private static final String[] FILLER = {"it is", "it's", "exactly", "just", "the"};
-    private static final String[] ABOUT_AFTER = {"-ish", "ish", "or so", "approximately", "approx", "about", "more or less"};
+    private static final String[] ABOUT_AFTER = {
+        "-ish", "ish", "or so", "approximately", "approx", "about", "more or less"
+    };
     private static final String[] VACUUM = {"of vacuum", "vacuum", "vac"};
     private static final int PARTS = 3;
 
@@ -94,7 +96,11 @@ final class AmountReader {
     }
 
     private static boolean degreesOnly(String key) {
-        return key.equals("°") || key.equals("deg") || key.equals("degree") || key.equals("degrees") || key.equals("degs");
+        return key.equals("°")
+                || key.equals("deg")
+                || key.equals("degree")
+                || key.equals("degrees")
+                || key.equals("degs");
     }
 
     /** Further, smaller parts: "1 h 30 min", 5'3", "2 lb 3 oz". The value is then in the smallest unit typed. */
@@ -113,7 +119,9 @@ final class AmountReader {
             UnitScanner.Match m = Double.isNaN(number) ? null : UnitScanner.match(c, e.dimension());
             UnitDef smaller = m == null ? implied(sum) : UnitBook.pick(m.units(), e.dimension());
             boolean hyphened = from < c.text.length() && c.text.charAt(from) == '-';
-            if (Double.isNaN(number) || !under(number, smaller, sum.unit()) || (hyphened && (m == null || !inches(m.key())))) {
+            if (Double.isNaN(number)
+                    || !under(number, smaller, sum.unit())
+                    || (hyphened && (m == null || !inches(m.key())))) {
                 c.at = from;
                 return sum;
             }

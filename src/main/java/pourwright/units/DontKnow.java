@@ -5,9 +5,31 @@ import java.util.Set;
 /** The person does not know, or skips the question. Always allowed. */
 public record DontKnow() implements Reading, RatioReading {
     private static final Set<String> WORDS = Set.of(
-            "dk", "dunno", "don't know", "dont know", "do not know", "i don't know", "i dont know", "i do not know", "?", "??",
-            "???", "idk", "unknown", "not sure", "i'm not sure", "im not sure", "unsure", "no idea", "no clue", "n/a", "na",
-            "skip", "pass", "not known", "null");
+            "dk",
+            "dunno",
+            "don't know",
+            "dont know",
+            "do not know",
+            "i don't know",
+            "i dont know",
+            "i do not know",
+            "?",
+            "??",
+            "???",
+            "idk",
+            "unknown",
+            "not sure",
+            "i'm not sure",
+            "im not sure",
+            "unsure",
+            "no idea",
+            "no clue",
+            "n/a",
+            "na",
+            "skip",
+            "pass",
+            "not known",
+            "null");
 
     /** Whether the cleaned text says so. */
     static boolean says(String clean) {

@@ -31,7 +31,8 @@ public record Expect(
 
     /** A pressure pot is asked about in bar or psi above local air. */
     boolean pot() {
-        return dimension == Dimension.PRESSURE && (own().symbol().equals("bar") || own().symbol().equals("psi"));
+        return dimension == Dimension.PRESSURE
+                && (own().symbol().equals("bar") || own().symbol().equals("psi"));
     }
 
     /** A question for a pressure itself, counted from nothing; a rise may be zero, a pressure may not. */

@@ -71,7 +71,11 @@ final class Finish {
     private static String note(Span span) {
         UnitDef unit = span.unit();
         return unit.symbol().equals("mil")
-                ? " (" + Show.joined(NumberText.shown(unit.toSi(span.typical()) * 1000), UnitBook.need("mm", Dimension.LENGTH)) + ")"
+                ? " ("
+                        + Show.joined(
+                                NumberText.shown(unit.toSi(span.typical()) * 1000),
+                                UnitBook.need("mm", Dimension.LENGTH))
+                        + ")"
                 : "";
     }
 }

@@ -4,8 +4,8 @@ package pourwright.units;
 final class NumberScanner {
     private static final String VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
     private static final double[] VULGAR_VALUE = {
-        1 / 2.0, 1 / 3.0, 2 / 3.0, 1 / 4.0, 3 / 4.0, 1 / 5.0, 2 / 5.0, 3 / 5.0, 4 / 5.0, 1 / 6.0, 5 / 6.0, 1 / 8.0, 3 / 8.0,
-        5 / 8.0, 7 / 8.0
+        1 / 2.0, 1 / 3.0, 2 / 3.0, 1 / 4.0, 3 / 4.0, 1 / 5.0, 2 / 5.0, 3 / 5.0, 4 / 5.0, 1 / 6.0, 5 / 6.0, 1 / 8.0,
+        3 / 8.0, 5 / 8.0, 7 / 8.0
     };
 
     private final Cursor c;

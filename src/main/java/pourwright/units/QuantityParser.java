@@ -3,8 +3,21 @@ package pourwright.units;
 /** The grammar of a whole answer: one amount, a range, or an amount with a tolerance. Runs once over the text. */
 final class QuantityParser {
     private static final String[] ONE_SIDED = {
-        "up to", "at least", "at most", "less than", "more than", "no more than", "no less than", "over", "under", "below",
-        "above", "max", "min", "maximum", "minimum"
+        "up to",
+        "at least",
+        "at most",
+        "less than",
+        "more than",
+        "no more than",
+        "no less than",
+        "over",
+        "under",
+        "below",
+        "above",
+        "max",
+        "min",
+        "maximum",
+        "minimum"
     };
     private static final String[] ONE_SIDED_MARKS = {"<", ">", "≤", "≥"};
     private static final String[] TOLERANCE = {"plus or minus", "plus minus", "give or take"};
@@ -28,7 +41,8 @@ final class QuantityParser {
 
     /** The shape of the text, or null with {@link #failure} set. */
     Typed parse() {
-        boolean vacuum = e.dimension() == Dimension.PRESSURE && (c.word("vacuum of") || c.word("vacuum") || c.word("vac"));
+        boolean vacuum =
+                e.dimension() == Dimension.PRESSURE && (c.word("vacuum of") || c.word("vacuum") || c.word("vac"));
         if (oneSided()) {
             return fail(Sentences.oneSided(typed, e));
         }

@@ -33,9 +33,7 @@ final class RareUnits {
             UnitConverter to = unit.getConverterToAny(si);
             double factor = to.convert(1.0);
             boolean usable = to.isLinear() && factor > 0 && Double.isFinite(factor);
-            return usable
-                    ? Optional.of(new UnitDef(word, d, factor, 1, UnitDef.Scale.LINEAR, ""))
-                    : Optional.empty();
+            return usable ? Optional.of(new UnitDef(word, d, factor, 1, UnitDef.Scale.LINEAR, "")) : Optional.empty();
         } catch (MeasurementParseException | IncommensurableException | IllegalArgumentException e) {
             return Optional.empty();
         } catch (UnsupportedOperationException | IndexOutOfBoundsException e) {

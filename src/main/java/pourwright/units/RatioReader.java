@@ -15,15 +15,29 @@ public final class RatioReader {
     private static final double ASK_PERCENT = 5;
 
     private static final String EXAMPLE = " Give two parts, for example 10:1 or 100:90 by weight.";
-    private static final String[] BY_WEIGHT = {"by weight", "by mass", "weight", "mass", "by wt", "wt", "w/w", "pbw", "by pbw", "w"};
+    private static final String[] BY_WEIGHT = {
+        "by weight", "by mass", "weight", "mass", "by wt", "wt", "w/w", "pbw", "by pbw", "w"
+    };
     private static final String[] BY_VOLUME = {"by volume", "by vol", "volume", "vol", "v/v", "pbv", "by pbv", "v"};
     private static final String[] PARTS = {"parts of", "part of", "parts", "part", "pts", "pt"};
-    private static final String[] NOUNS = {"resin", "base", "hardener", "catalyst", "powder", "plaster", "water", "component", "of"};
+    private static final String[] NOUNS = {
+        "resin", "base", "hardener", "catalyst", "powder", "plaster", "water", "component", "of"
+    };
     private static final String[] PERCENT = {"%", "percent", "per cent", "pct"};
     private static final String[] OF_TOTAL = {"of the total", "of total", "of the mix", "of the whole", "total"};
     private static final String[] OF_BASE = {
-        "of the base", "of base", "of the resin", "of resin", "on base", "on resin", "on the base", "hardener", "catalyst", "peroxide",
-        "of part a", "of a"
+        "of the base",
+        "of base",
+        "of the resin",
+        "of resin",
+        "on base",
+        "on resin",
+        "on the base",
+        "hardener",
+        "catalyst",
+        "peroxide",
+        "of part a",
+        "of a"
     };
 
     private final String typed;
@@ -53,8 +67,11 @@ public final class RatioReader {
             return new DontKnow();
         }
         if (clean.contains("drop")) {
-            return new Ask("I read " + TypedText.quote(typed) + ". Drops differ from bottle to bottle, so weigh them: 1 % of 30 g is 0.3 g. "
-                    + "How much by weight?", List.of("1 % by weight", "1.5 % by weight", "2 % by weight"));
+            return new Ask(
+                    "I read " + TypedText.quote(typed)
+                            + ". Drops differ from bottle to bottle, so weigh them: 1 % of 30 g is 0.3 g. "
+                            + "How much by weight?",
+                    List.of("1 % by weight", "1.5 % by weight", "2 % by weight"));
         }
         if (clean.equals("equal parts") || clean.equals("equal") || clean.equals("half and half")) {
             return new RatioReader(typed, clean, false).ratio(1, 1);
@@ -155,7 +172,8 @@ public final class RatioReader {
         if (outside(first, second)) {
             return tooUneven();
         }
-        return new Ratio(first, second, by, false, NumberText.echoed(first) + ":" + NumberText.echoed(second) + byText());
+        return new Ratio(
+                first, second, by, false, NumberText.echoed(first) + ":" + NumberText.echoed(second) + byText());
     }
 
     private static boolean outside(double first, double second) {

@@ -59,19 +59,28 @@ final class Resolver {
     /** A percentage where it is not a share: "98 % vacuum", or a unit of another kind. */
     private Reading share() {
         boolean percentFirst = shape.first().key().equals("%") && e.dimension() != Dimension.FRACTION;
-        boolean percentSecond = shape.second() != null && shape.second().key().equals("%") && e.dimension() != Dimension.FRACTION;
+        boolean percentSecond =
+                shape.second() != null && shape.second().key().equals("%") && e.dimension() != Dimension.FRACTION;
         if (!percentFirst) {
-            return percentSecond && !shape.tolerancePercent() ? Sentences.otherKind(typed, Dimension.FRACTION, e) : null;
+            return percentSecond && !shape.tolerancePercent()
+                    ? Sentences.otherKind(typed, Dimension.FRACTION, e)
+                    : null;
         }
         double share = shape.first().value() / 100;
-        if (shape.form() != Typed.Form.VALUE || e.dimension() != Dimension.PRESSURE || e.pot() || share < 0 || share > 1) {
+        if (shape.form() != Typed.Form.VALUE
+                || e.dimension() != Dimension.PRESSURE
+                || e.pot()
+                || share < 0
+                || share > 1) {
             return Sentences.otherKind(typed, Dimension.FRACTION, e);
         }
         if (!e.fits(SEA_LEVEL_PA * (e.gauge() ? share : 1 - share))) {
             return Sentences.otherKind(typed, Dimension.FRACTION, e);
         }
-        String read = Show.joined(NumberText.echoed(shape.first().value()), shape.first().unit());
-        return Sentences.percentVacuum(read, e.gauge() ? inHg(SEA_LEVEL_PA * share) : absolute(SEA_LEVEL_PA * (1 - share)));
+        String read = Show.joined(
+                NumberText.echoed(shape.first().value()), shape.first().unit());
+        return Sentences.percentVacuum(
+                read, e.gauge() ? inHg(SEA_LEVEL_PA * share) : absolute(SEA_LEVEL_PA * (1 - share)));
     }
 
     /** Both ends in one unit. A bare amount stands in the question's own unit until it is looked at. */
@@ -87,7 +96,8 @@ final class Resolver {
             return new Span(first, first, first, unit, about, false);
         }
         if (shape.form() == Typed.Form.TOLERANCE) {
-            double by = Math.abs(shape.tolerancePercent() ? first * b.value() / 100 : b.bare() ? b.value() : step(unit, b));
+            double by =
+                    Math.abs(shape.tolerancePercent() ? first * b.value() / 100 : b.bare() ? b.value() : step(unit, b));
             return new Span(first - by, first, first + by, unit, about, false);
         }
         double second = in(unit, b);
@@ -126,7 +136,8 @@ final class Resolver {
         if (fitting.isEmpty() || signless(span).low() > signless(span).high()) {
             return finish(span, true);
         }
-        boolean ownOnly = fitting.size() == 1 && fitting.get(0).unit().symbol().equals(e.own().symbol());
+        boolean ownOnly = fitting.size() == 1
+                && fitting.get(0).unit().symbol().equals(e.own().symbol());
         if (ownOnly && e.dimension() != Dimension.TEMPERATURE) {
             return finish(span, true);
         }
@@ -174,7 +185,8 @@ final class Resolver {
             UnitDef plain = UnitBook.need(unit.symbol(), Dimension.PRESSURE);
             return gaugePa <= 0 || !e.fits(gaugePa)
                     ? finish(span, false)
-                    : Sentences.absoluteOnPot(span.typedAgain(), Show.quantity(gaugePa, plain.symbol(), Dimension.PRESSURE));
+                    : Sentences.absoluteOnPot(
+                            span.typedAgain(), Show.quantity(gaugePa, plain.symbol(), Dimension.PRESSURE));
         }
         if (!e.level() || span.low() < 0 || span.low() > span.high()) {
             return finish(span, false);

@@ -27,19 +27,27 @@ final class Sentences {
     }
 
     static Bad otherKind(String typed, Dimension found, Expect e) {
-        return bad("I read " + TypedText.quote(typed) + ", which is " + found.kind() + ". Here I need " + accepted(e), e);
+        return bad(
+                "I read " + TypedText.quote(typed) + ", which is " + found.kind() + ". Here I need " + accepted(e), e);
     }
 
     static Bad leftOver(String typed, String rest, Amount first, Expect e) {
         if (first.bare() && !rest.isEmpty() && (Character.isLetter(rest.charAt(0)) || rest.charAt(0) == '°')) {
-            return bad("I read " + TypedText.quote(typed) + ", but do not know the unit " + TypedText.quote(rest) + ". Give "
-                    + accepted(e), e);
+            return bad(
+                    "I read " + TypedText.quote(typed) + ", but do not know the unit " + TypedText.quote(rest)
+                            + ". Give " + accepted(e),
+                    e);
         }
-        return bad("I read " + TypedText.quote(typed) + ", but cannot place " + TypedText.quote(rest) + ". Give " + accepted(e), e);
+        return bad(
+                "I read " + TypedText.quote(typed) + ", but cannot place " + TypedText.quote(rest) + ". Give "
+                        + accepted(e),
+                e);
     }
 
     static Bad order(String low, String high, Expect e) {
-        return bad("I read a range from " + low + " to " + high + ", which runs backwards. Put the smaller value first.", e);
+        return bad(
+                "I read a range from " + low + " to " + high + ", which runs backwards. Put the smaller value first.",
+                e);
     }
 
     static Bad outside(String read, String hint, Expect e) {
@@ -49,8 +57,11 @@ final class Sentences {
 
     static Bad belowZeroPressure(String read, String atSeaLevel, Expect e) {
         String same = atSeaLevel.isEmpty() ? "" : " At sea level that reading is about " + atSeaLevel + ".";
-        return bad("I read " + read + ". A pressure counted from zero cannot be negative; this looks like a gauge reading. "
-                + "Give the absolute pressure, or give this as the gauge reading." + same, e);
+        return bad(
+                "I read " + read
+                        + ". A pressure counted from zero cannot be negative; this looks like a gauge reading. "
+                        + "Give the absolute pressure, or give this as the gauge reading." + same,
+                e);
     }
 
     static Bad belowAbsoluteZero(String read, Expect e) {
@@ -73,26 +84,37 @@ final class Sentences {
     }
 
     static Ask belowAir(String read, List<String> meanings) {
-        return new Ask("I read " + read + ". Dials in that unit mostly count down from local air, and this needs the absolute "
-                + "pressure. At sea level it would be one of these: " + list(meanings) + ".", meanings);
+        return new Ask(
+                "I read " + read + ". Dials in that unit mostly count down from local air, and this needs the absolute "
+                        + "pressure. At sea level it would be one of these: " + list(meanings) + ".",
+                meanings);
     }
 
     static Ask fromLocalAir(String read, String meaning) {
-        return new Ask("I read " + read + ", counted from local air, and this needs the absolute pressure. At sea level it is "
-                + meaning + "; higher up it is less.", List.of(meaning));
+        return new Ask(
+                "I read " + read + ", counted from local air, and this needs the absolute pressure. At sea level it is "
+                        + meaning + "; higher up it is less.",
+                List.of(meaning));
     }
 
     static Ask absoluteOnPot(String read, String meaning) {
-        return new Ask("I read " + read + ", but a pot's gauge counts from local air. At sea level the gauge shows " + meaning + ".",
+        return new Ask(
+                "I read " + read + ", but a pot's gauge counts from local air. At sea level the gauge shows " + meaning
+                        + ".",
                 List.of(meaning));
     }
 
     static Ask percentVacuum(String read, String meaning) {
-        return new Ask("I read " + read + " vacuum, which depends on the local air. At sea level it is " + meaning + ".", List.of(meaning));
+        return new Ask(
+                "I read " + read + " vacuum, which depends on the local air. At sea level it is " + meaning + ".",
+                List.of(meaning));
     }
 
     static Ask inches(String read, List<String> meanings) {
-        return new Ask("I read " + read + " inches. No vacuum is that deep in inches of mercury. Is it " + list(meanings) + "?", meanings);
+        return new Ask(
+                "I read " + read + " inches. No vacuum is that deep in inches of mercury. Is it " + list(meanings)
+                        + "?",
+                meanings);
     }
 
     static Ask mountains(List<String> meanings) {
@@ -123,7 +145,8 @@ final class Sentences {
         }
         UnitDef own = e.own();
         if (low && high) {
-            return " This takes " + NumberText.echoed(e.min()) + " to " + Show.joined(NumberText.echoed(e.max()), own) + ".";
+            return " This takes " + NumberText.echoed(e.min()) + " to " + Show.joined(NumberText.echoed(e.max()), own)
+                    + ".";
         }
         return low
                 ? " This takes " + Show.joined(NumberText.echoed(e.min()), own) + " or more."

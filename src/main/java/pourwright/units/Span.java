@@ -46,9 +46,8 @@ record Span(double low, double typical, double high, UnitDef unit, boolean about
     /** Numbers and unit as they could be typed again. */
     String typedAgain() {
         String end = Show.joined(NumberText.echoed(high), unit);
-        String value = low != high
-                ? NumberText.echoed(low) + " to " + end
-                : Show.joined(NumberText.echoed(typical), unit);
+        String value =
+                low != high ? NumberText.echoed(low) + " to " + end : Show.joined(NumberText.echoed(typical), unit);
         return about ? "about " + value : value;
     }
 

@@ -34,7 +34,8 @@ record UnitDef(
             return scale == Scale.LINEAR ? value * numerator / denominator : value;
         }
         BigDecimal v = decimal(value);
-        BigDecimal celsius = scale == Scale.CELSIUS ? v : divide(v.subtract(ICE_F).multiply(FIVE), NINE);
+        BigDecimal celsius =
+                scale == Scale.CELSIUS ? v : divide(v.subtract(ICE_F).multiply(FIVE), NINE);
         return celsius.add(ICE_K).doubleValue();
     }
 

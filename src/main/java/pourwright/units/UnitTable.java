@@ -113,15 +113,30 @@ final class UnitTable {
         add(d, "MPa", 1e6, 1, "megapascal");
         add(d, "bar", 1e5, 1, "");
         // 13 595.1 kg/m³ × 9.806 65 m/s² × 25.4 mm = 3386.388 640 341 Pa
-        add(d, "inHg", 33863886403410.0, 1e10, "in of hg,inches hg,inch hg,in of mercury,inch of mercury,inches of mercury,"
-                + "inches mercury,in mercury,\"hg,\" of hg,in,inch,inches,\",''");
+        add(
+                d,
+                "inHg",
+                33863886403410.0,
+                1e10,
+                "in of hg,inches hg,inch hg,in of mercury,inch of mercury,inches of mercury,"
+                        + "inches mercury,in mercury,\"hg,\" of hg,in,inch,inches,\",''");
         add(d, "inH₂O", 24908891, 1e5, "in h2o,inh2o,inch of water,inches of water,in of water,inwc,in wc,in wg");
-        add(d, "mmHg", 133322387415.0, 1e9, "mm of hg,mm of mercury,mm mercury,millimetres of mercury,millimeters of mercury");
+        add(
+                d,
+                "mmHg",
+                133322387415.0,
+                1e9,
+                "mm of hg,mm of mercury,mm mercury,millimetres of mercury,millimeters of mercury");
         add(d, "torr", 101325, 760, "");
         add(d, "mtorr", 101325, 760000, "millitorr");
         // The pump trade's micron is a micrometre of mercury, taken as a thousandth of a torr.
         add(d, "micron", 101325, 760000, "micron hg,micron of mercury,microns of mercury,umhg,microns hg");
-        add(d, "psi", 44482216152605.0, 6451600000.0, "lb/in2,lbs/in2,lb per square inch,pounds per square inch,lb,pound,#");
+        add(
+                d,
+                "psi",
+                44482216152605.0,
+                6451600000.0,
+                "lb/in2,lbs/in2,lb per square inch,pounds per square inch,lb,pound,#");
         add(d, "atm", 101325, 1, "atmosphere");
         add(d, "kgf/cm²", 980665, 10, "kg/cm2,kgf/cm2,kg,kilo,at,kg per square cm");
     }
@@ -129,9 +144,11 @@ final class UnitTable {
     private static void temperature() {
         Dimension d = Dimension.TEMPERATURE;
         put(new UnitDef("K", d, 1, 1, UnitDef.Scale.LINEAR, ""), "kelvin,°k,degk,deg kelvin,degrees kelvin,degrees k");
-        put(new UnitDef("°C", d, 1, 1, UnitDef.Scale.CELSIUS, ""),
+        put(
+                new UnitDef("°C", d, 1, 1, UnitDef.Scale.CELSIUS, ""),
                 "c,celsius,centigrade,degc,degrees c,degree c,deg celsius,degrees celsius,degrees centigrade,degree celsius");
-        put(new UnitDef("°F", d, 5, 9, UnitDef.Scale.FAHRENHEIT, ""),
+        put(
+                new UnitDef("°F", d, 5, 9, UnitDef.Scale.FAHRENHEIT, ""),
                 "f,fahrenheit,farenheit,degf,degrees f,degree f,deg fahrenheit,degrees fahrenheit,degree fahrenheit");
         d = Dimension.TEMPERATURE_DIFFERENCE;
         add(d, "K", 1, 1, "kelvin");
@@ -238,9 +255,10 @@ final class UnitTable {
 
     /** A pressure may say what it is counted from: "bar abs", "barg", "psia". */
     private static void reference(UnitDef unit, String key) {
-        UnitDef abs = new UnitDef(unit.symbol(), unit.dimension(), unit.numerator(), unit.denominator(), unit.scale(), "abs");
-        UnitDef gauge =
-                new UnitDef(unit.symbol(), unit.dimension(), unit.numerator(), unit.denominator(), unit.scale(), "gauge");
+        UnitDef abs =
+                new UnitDef(unit.symbol(), unit.dimension(), unit.numerator(), unit.denominator(), unit.scale(), "abs");
+        UnitDef gauge = new UnitDef(
+                unit.symbol(), unit.dimension(), unit.numerator(), unit.denominator(), unit.scale(), "gauge");
         register(key.concat("abs"), abs);
         register(key.concat("absolute"), abs);
         register(key.concat("gauge"), gauge);

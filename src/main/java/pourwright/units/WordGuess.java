@@ -32,8 +32,8 @@ final class WordGuess {
     private static Reading altitude(String word, Expect e) {
         return switch (word) {
             case "sea level", "at sea level", "sea" -> exact(0, "m", e);
-            case "mountains", "up in the mountains", "in the mountains", "up a mountain", "high up" -> Sentences.mountains(
-                    List.of(metres(1000), metres(2000), metres(3000)));
+            case "mountains", "up in the mountains", "in the mountains", "up a mountain", "high up" ->
+                Sentences.mountains(List.of(metres(1000), metres(2000), metres(3000)));
             default -> null;
         };
     }
@@ -72,7 +72,9 @@ final class WordGuess {
     /** Without "like", "as thick as" and a full stop. */
     private static String bareWord(String clean) {
         String word = clean.endsWith(".") ? clean.substring(0, clean.length() - 1) : clean;
-        for (String lead : new String[] {"it is ", "it's ", "about ", "as thick as ", "thick as ", "thick like ", "a bit like ", "like ", "a "}) {
+        for (String lead : new String[] {
+            "it is ", "it's ", "about ", "as thick as ", "thick as ", "thick like ", "a bit like ", "like ", "a "
+        }) {
             if (word.startsWith(lead)) {
                 word = word.substring(lead.length());
             }
@@ -89,6 +91,7 @@ final class WordGuess {
     }
 
     private static Reading range(double low, double high, String unit, Expect e) {
-        return Finish.reading(new Span(low, (low + high) / 2, high, UnitBook.need(unit, e.dimension()), true, true), false, e);
+        return Finish.reading(
+                new Span(low, (low + high) / 2, high, UnitBook.need(unit, e.dimension()), true, true), false, e);
     }
 }

@@ -47,15 +47,20 @@ class CaseFileTest {
 
     @Test
     void aConsultationGivesTheSameAdviceFromItsCase() throws IOException {
-        Answers answers = READER.read(Json.read("{\"material\":\"tin silicone\",\"batch-mass\":1200.50,\"room-temperature\":\"70 °F\","
-                + "\"altitude\":null,\"mix-ratio\":\"10:1\",\"pot-life\":\"30..50 min\",\"cup-volume\":\"½ gal\"}"));
+        Answers answers = READER.read(
+                Json.read(
+                        "{\"material\":\"tin silicone\",\"batch-mass\":1200.50,\"room-temperature\":\"70 °F\","
+                                + "\"altitude\":null,\"mix-ratio\":\"10:1\",\"pot-life\":\"30..50 min\",\"cup-volume\":\"½ gal\"}"));
         Consultation c = Advisor.consult(answers, KNOWLEDGE);
         Path file = dir.resolve("a.case.json");
-        WholeFile.write(file, CaseFile.of(c, "workshop", "a \"note\"\nof two lines").text());
+        WholeFile.write(
+                file, CaseFile.of(c, "workshop", "a \"note\"\nof two lines").text());
         CaseFile read = CaseFile.read(file, READER);
-        assertThat(read.answers().all().keySet()).containsExactlyElementsOf(answers.all().keySet());
+        assertThat(read.answers().all().keySet())
+                .containsExactlyElementsOf(answers.all().keySet());
         Consultation again = Advisor.consult(read.answers(), KNOWLEDGE);
-        assertThat(Json.write(new ResultJson(KNOWLEDGE).of(again))).isEqualTo(Json.write(new ResultJson(KNOWLEDGE).of(c)));
+        assertThat(Json.write(new ResultJson(KNOWLEDGE).of(again)))
+                .isEqualTo(Json.write(new ResultJson(KNOWLEDGE).of(c)));
         assertThat(read.verdict()).isEqualTo(c.verdict().word());
         assertThat(read.findings()).isEqualTo(CaseFile.expected(c));
         assertThat(read.note()).isEqualTo("a \"note\"\nof two lines");
@@ -63,16 +68,28 @@ class CaseFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "", "{", "[]", "7", "null", "{\"format\":1}", "{\"format\":2,\"word\":\"plan\",\"answers\":{}}",
-        "{\"format\":1,\"word\":\"plan\"}", "{\"format\":1,\"word\":\"plan\",\"answers\":7}",
-        "{\"format\":1,\"word\":\"plan\",\"answers\":{\"cheese\":1}}", "{\"format\":1,\"word\":\"plan\",\"answers\":{},\"x\":1}",
-        "{\"format\":1.5,\"word\":\"plan\",\"answers\":{}}", "{\"format\":\"1\",\"word\":\"plan\",\"answers\":{}}"
-    })
+    @ValueSource(
+            strings = {
+                "",
+                "{",
+                "[]",
+                "7",
+                "null",
+                "{\"format\":1}",
+                "{\"format\":2,\"word\":\"plan\",\"answers\":{}}",
+                "{\"format\":1,\"word\":\"plan\"}",
+                "{\"format\":1,\"word\":\"plan\",\"answers\":7}",
+                "{\"format\":1,\"word\":\"plan\",\"answers\":{\"cheese\":1}}",
+                "{\"format\":1,\"word\":\"plan\",\"answers\":{},\"x\":1}",
+                "{\"format\":1.5,\"word\":\"plan\",\"answers\":{}}",
+                "{\"format\":\"1\",\"word\":\"plan\",\"answers\":{}}"
+            })
     void whatIsNoCaseIsRefusedInOneSentence(String text) throws IOException {
         Path file = dir.resolve("bad.case.json");
         Files.writeString(file, text);
-        assertThatThrownBy(() -> CaseFile.read(file, READER)).isInstanceOf(BadAnswer.class).hasMessageMatching("(?s)[^\n]+");
+        assertThatThrownBy(() -> CaseFile.read(file, READER))
+                .isInstanceOf(BadAnswer.class)
+                .hasMessageMatching("(?s)[^\n]+");
     }
 
     @Test

@@ -62,7 +62,9 @@ class JournalTest {
             Files.write(file(), Arrays.copyOf(whole, length));
             Optional<Answers> left = new Journal(shop).unfinished(READER);
             Answers wanted = replayed(whole, length);
-            assertThat(left.map(a -> raw(a)).orElse(Map.of())).as("cut after byte " + length).isEqualTo(raw(wanted));
+            assertThat(left.map(a -> raw(a)).orElse(Map.of()))
+                    .as("cut after byte " + length)
+                    .isEqualTo(raw(wanted));
         }
     }
 
@@ -99,7 +101,9 @@ class JournalTest {
         Answers before = journal.unfinished(READER).orElseThrow();
         journal.set("cup-volume", "5 L");
         Answers after = journal.unfinished(READER).orElseThrow();
-        assertThat(after.all().keySet()).as("the next answer is not glued to the cut line").containsAll(before.all().keySet())
+        assertThat(after.all().keySet())
+                .as("the next answer is not glued to the cut line")
+                .containsAll(before.all().keySet())
                 .contains("cup-volume");
     }
 
@@ -116,13 +120,22 @@ class JournalTest {
     @Test
     void rubbishInTheFileNeverThrows() throws IOException {
         for (byte[] rubbish : new byte[][] {
-            {}, {0}, {(byte) 0xff, (byte) 0xfe}, "\n\n\n".getBytes(StandardCharsets.UTF_8), "[]\n7\n\"x\"\nnull\n".getBytes(StandardCharsets.UTF_8),
-            "{\"set\":1}\n{\"set\":null,\"to\":1}\n{\"unset\":[]}\n{\"set\":\"cheese\",\"to\":\"x\"}\n".getBytes(StandardCharsets.UTF_8),
-            "{\"set\":\"batch-mass\",\"to\":[1]}\n{\"set\":\"batch-mass\",\"to\":{}}\n".getBytes(StandardCharsets.UTF_8),
-            "{\"set\":\"material\"}\n".getBytes(StandardCharsets.UTF_8), "[".repeat(5000).getBytes(StandardCharsets.UTF_8)
+            {},
+            {0},
+            {(byte) 0xff, (byte) 0xfe},
+            "\n\n\n".getBytes(StandardCharsets.UTF_8),
+            "[]\n7\n\"x\"\nnull\n".getBytes(StandardCharsets.UTF_8),
+            "{\"set\":1}\n{\"set\":null,\"to\":1}\n{\"unset\":[]}\n{\"set\":\"cheese\",\"to\":\"x\"}\n"
+                    .getBytes(StandardCharsets.UTF_8),
+            "{\"set\":\"batch-mass\",\"to\":[1]}\n{\"set\":\"batch-mass\",\"to\":{}}\n"
+                    .getBytes(StandardCharsets.UTF_8),
+            "{\"set\":\"material\"}\n".getBytes(StandardCharsets.UTF_8),
+            "[".repeat(5000).getBytes(StandardCharsets.UTF_8)
         }) {
             Files.write(file(), rubbish);
-            assertThat(new Journal(shop).unfinished(READER)).as(new String(rubbish, StandardCharsets.ISO_8859_1)).isEmpty();
+            assertThat(new Journal(shop).unfinished(READER))
+                    .as(new String(rubbish, StandardCharsets.ISO_8859_1))
+                    .isEmpty();
         }
     }
 
@@ -134,7 +147,12 @@ class JournalTest {
         byte[] spoilt = whole.clone();
         spoilt[first + 10] = (byte) 0xff;
         Files.write(file(), spoilt);
-        assertThat(new Journal(shop).unfinished(READER).orElse(Answers.NONE).all().keySet()).contains("material", "mix-ratio");
+        assertThat(new Journal(shop)
+                        .unfinished(READER)
+                        .orElse(Answers.NONE)
+                        .all()
+                        .keySet())
+                .contains("material", "mix-ratio");
     }
 
     @Test

@@ -27,22 +27,35 @@ class RecordedCasesTest {
 
     private static List<Path> cases() throws IOException {
         try (Stream<Path> files = Files.list(LIBRARY)) {
-            return files.filter(f -> f.toString().endsWith(".case.json")).sorted().toList();
+            return files.filter(f -> f.toString().endsWith(".case.json"))
+                    .sorted()
+                    .toList();
         }
     }
 
     @TestFactory
     Stream<DynamicTest> caseIsAsRecorded() throws IOException {
         AnswersJson reader = new AnswersJson(KNOWLEDGE);
-        return cases().stream().map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> {
-            CaseFile expected = CaseFile.read(file, reader);
-            Consultation c = Advisor.consult(expected.answers(), KNOWLEDGE);
-            assertThat(c.verdict().word()).isEqualTo(expected.verdict());
-            assertThat(CaseFile.expected(c)).isEqualTo(expected.findings());
-            Path told = file.resolveSibling(file.getFileName().toString().replace(".case.json", ".txt"));
-            assertThat(Recorded.transcript(expected.answers(), KNOWLEDGE)).isEqualTo(Files.readString(told));
-            assertThat(expected.text()).as("the file is in its own form").isEqualTo(Files.readString(file));
-        }));
+        return cases().stream()
+                .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> {
+                    CaseFile expected = CaseFile.read(file, reader);
+                    Consultation c = Advisor.consult(expected.answers(), KNOWLEDGE);
+                    assertThat(c.verdict().word()).isEqualTo(expected.verdict());
+                    assertThat(CaseFile.expected(c)).isEqualTo(expected.findings());
+                    Path told =
+                            file.resolveSibling(file.getFileName().toString().replace(".case.json", ".txt"));
+                    String transcript = Recorded.transcript(expected.answers(), KNOWLEDGE);
+                    assertThat(transcript).isEqualTo(Files.readString(told));
+                    expected.answers()
+                            .all()
+                            .keySet()
+                            .forEach(id -> assertThat(transcript)
+                                    .as("the conversation asks for every answer of the case")
+                                    .contains("\n" + id + " > "));
+                    assertThat(expected.text())
+                            .as("the file is in its own form")
+                            .isEqualTo(Files.readString(file));
+                }));
     }
 
     @Test

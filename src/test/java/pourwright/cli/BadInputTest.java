@@ -38,7 +38,8 @@ class BadInputTest {
         JsonNode out = tree(ran.out());
         assertThat(out.fieldNames()).toIterable().containsExactly("error");
         assertThat(out.path("error").fieldNames()).toIterable().containsExactly("field", "message");
-        assertThat(out.path("error").path("message").textValue()).isEqualTo(ran.err().strip());
+        assertThat(out.path("error").path("message").textValue())
+                .isEqualTo(ran.err().strip());
         assertThat(out.path("error").path("field").textValue()).isEqualTo(field);
     }
 
@@ -93,7 +94,9 @@ class BadInputTest {
         }
         isPlainlyRefused(ran, id);
         assertThat(ran.err()).contains(id, accepted);
-        assertThat(ran.err()).as("says what is accepted").matches("(?is).*(accepted|example|between|from|need|more than|like|give|say).*");
+        assertThat(ran.err())
+                .as("says what is accepted")
+                .matches("(?is).*(accepted|example|between|from|need|more than|like|give|say).*");
     }
 
     @ParameterizedTest
@@ -101,7 +104,10 @@ class BadInputTest {
     void theSameInAFileIsRefusedToo(String id, String typed, String accepted) throws IOException {
         Path file = dir.resolve("a.json");
         String material = id.equals("material") ? "" : "\"material\":\"tin-silicone\",";
-        Files.writeString(file, "{" + material + "\"" + id + "\":" + Json.write(Json.array().add(typed)).replaceAll("^\\[|]$", "") + "}");
+        Files.writeString(
+                file,
+                "{" + material + "\"" + id + "\":"
+                        + Json.write(Json.array().add(typed)).replaceAll("^\\[|]$", "") + "}");
         Ran ran = Ran.of("plan", "--json", "--answers", file.toString());
         isPlainlyRefused(ran, id);
         assertThat(ran.err()).contains(id, accepted);
@@ -166,11 +172,15 @@ class BadInputTest {
     @Test
     void aFileThatCannotBeReadIsRefused() throws IOException {
         isPlainlyRefused(Ran.of("plan", "--json", "--answers", dir.toString()), "answers");
-        isPlainlyRefused(Ran.of("plan", "--json", "--answers", dir.resolve("none.json").toString()), "answers");
+        isPlainlyRefused(
+                Ran.of("plan", "--json", "--answers", dir.resolve("none.json").toString()), "answers");
         isPlainlyRefused(Ran.of("plan", "--json", "--case", dir.toString()), "case");
-        isPlainlyRefused(Ran.of("plan", "--json", "--case", dir.resolve("none.json").toString()), "case");
+        isPlainlyRefused(
+                Ran.of("plan", "--json", "--case", dir.resolve("none.json").toString()), "case");
         Path latin = dir.resolve("latin.json");
-        Files.write(latin, "{\"material\":\"tin-silicone\",\"room-temperature\":\"20 °C\"}".getBytes(StandardCharsets.ISO_8859_1));
+        Files.write(
+                latin,
+                "{\"material\":\"tin-silicone\",\"room-temperature\":\"20 °C\"}".getBytes(StandardCharsets.ISO_8859_1));
         isPlainlyRefused(Ran.of("plan", "--json", "--answers", latin.toString()), "answers");
         Path nulls = dir.resolve("nulls.json");
         Files.write(nulls, new byte[1000]);
@@ -186,18 +196,25 @@ class BadInputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "{\"format\":2,\"word\":\"plan\",\"answers\":{}}", "{\"format\":1,\"word\":\"dance\",\"answers\":{}}", "[]", "7", "{",
-        "{\"format\":1,\"word\":\"plan\"}", "{\"format\":1,\"word\":\"plan\",\"answers\":[]}",
-        "{\"format\":1,\"word\":\"plan\",\"answers\":{\"material\":\"tin-silicone\"},\"colour\":1}"
-    })
+    @ValueSource(
+            strings = {
+                "{\"format\":2,\"word\":\"plan\",\"answers\":{}}",
+                "{\"format\":1,\"word\":\"dance\",\"answers\":{}}",
+                "[]",
+                "7",
+                "{",
+                "{\"format\":1,\"word\":\"plan\"}",
+                "{\"format\":1,\"word\":\"plan\",\"answers\":[]}",
+                "{\"format\":1,\"word\":\"plan\",\"answers\":{\"material\":\"tin-silicone\"},\"colour\":1}"
+            })
     void aFileThatIsNoCaseIsRefused(String text) throws IOException {
         Path file = dir.resolve("a.case.json");
         Files.writeString(file, text);
         Ran ran = Ran.of("plan", "--json", "--case", file.toString());
         assertThat(ran.code()).as(ran.toString()).isEqualTo(2);
         assertThat(ran.err().strip().lines()).hasSize(1);
-        assertThat(tree(ran.out()).path("error").path("message").textValue()).isEqualTo(ran.err().strip());
+        assertThat(tree(ran.out()).path("error").path("message").textValue())
+                .isEqualTo(ran.err().strip());
         assertThat(Ran.of("replay", file.toString()).code()).isEqualTo(2);
     }
 
@@ -210,8 +227,12 @@ class BadInputTest {
         Files.writeString(file, "{\"material\":\"" + long10 + "\"}");
         isPlainlyRefused(Ran.of("plan", "--json", "--answers", file.toString()), "answers");
         isPlainlyRefused(Ran.of("plan", "--json", "material=" + long10), "material");
-        isPlainlyRefused(Ran.of("plan", "--json", "material=tin-silicone", "batch-mass=" + "9".repeat(TEN_MEGABYTES)), "batch-mass");
-        isPlainlyRefused(Ran.of("plan", "--json", "material=tin-silicone", "mix-ratio=" + "1:".repeat(TEN_MEGABYTES / 2)), "mix-ratio");
+        isPlainlyRefused(
+                Ran.of("plan", "--json", "material=tin-silicone", "batch-mass=" + "9".repeat(TEN_MEGABYTES)),
+                "batch-mass");
+        isPlainlyRefused(
+                Ran.of("plan", "--json", "material=tin-silicone", "mix-ratio=" + "1:".repeat(TEN_MEGABYTES / 2)),
+                "mix-ratio");
         Ran ran = Ran.of("plan", "--json", "material=tin-silicone", long10 + "=1");
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err().length()).isLessThan(LONGEST_SENTENCE);
@@ -225,7 +246,8 @@ class BadInputTest {
 
     @Test
     void aBadLineIsAnsweredAndTheRestGoOn() {
-        String lines = "{\"material\":\"tin-silicone\"}\n{\"material\":\"cheese\"}\n\n{\"material\":\"plaster\"}\n{broken\n";
+        String lines =
+                "{\"material\":\"tin-silicone\"}\n{\"material\":\"cheese\"}\n\n{\"material\":\"plaster\"}\n{broken\n";
         Ran ran = Ran.with(lines, Map.of(), "plan", "--json", "--answers", "-");
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.out().lines()).hasSize(4);
@@ -234,15 +256,25 @@ class BadInputTest {
         assertThat(tree(out[1]).path("error").path("field").textValue()).isEqualTo("material");
         assertThat(tree(out[1]).path("error").path("message").textValue()).contains("line 2");
         assertThat(tree(out[2]).path("verdict").isTextual()).isTrue();
-        assertThat(tree(out[3]).path("error").path("message").textValue()).as("the line as an editor counts it").contains("line 5");
+        assertThat(tree(out[3]).path("error").path("message").textValue())
+                .as("the line as an editor counts it")
+                .contains("line 5");
         assertThat(ran.err().lines()).hasSize(2);
     }
 
     @Test
     void aReadingThatTheLocalAirDoesNotAllowSaysWhatTheMostWouldBe() {
         for (String[] words : new String[][] {
-            {"figure", "absolute-pressure", "gauge-reading=29", "gauge-kind=below-local-air", "altitude=1500", "--json"},
-            {"plan", "material=tin-silicone", "gauge-reading=29 inHg", "gauge-kind=below-local-air", "altitude=1500", "--json"}
+            {"figure", "absolute-pressure", "gauge-reading=29", "gauge-kind=below-local-air", "altitude=1500", "--json"
+            },
+            {
+                "plan",
+                "material=tin-silicone",
+                "gauge-reading=29 inHg",
+                "gauge-kind=below-local-air",
+                "altitude=1500",
+                "--json"
+            }
         }) {
             Ran ran = Ran.of(words);
             isPlainlyRefused(ran, "gauge-reading");
@@ -253,7 +285,13 @@ class BadInputTest {
     @Test
     void aChamberSmallerThanTheCupIsAChangeAndNoFault() {
         Ran ran = Ran.of(
-                "plan", "--json", "material=tin-silicone", "batch-mass=500 g", "cup-volume=5 L", "chamber-volume=3 L", "kit=vacuum");
+                "plan",
+                "--json",
+                "material=tin-silicone",
+                "batch-mass=500 g",
+                "cup-volume=5 L",
+                "chamber-volume=3 L",
+                "kit=vacuum");
         assertThat(ran.code()).isEqualTo(0);
         JsonNode out = tree(ran.out());
         assertThat(out.path("verdict").textValue()).isEqualTo("change");
@@ -261,9 +299,22 @@ class BadInputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"dance", "--colour", "plan --colour", "plan material", "figure nonsense", "figure pump-down-time",
-        "figure pump-down-time =5", "resume --shop /nowhere/at/all", "plan --answers", "check /nowhere/at/all",
-        "replay", "replay /nowhere/a.case.json", "plan --json --answers - --case x"})
+    @ValueSource(
+            strings = {
+                "dance",
+                "--colour",
+                "plan --colour",
+                "plan material",
+                "figure nonsense",
+                "figure pump-down-time",
+                "figure pump-down-time =5",
+                "resume --shop /nowhere/at/all",
+                "plan --answers",
+                "check /nowhere/at/all",
+                "replay",
+                "replay /nowhere/a.case.json",
+                "plan --json --answers - --case x"
+            })
     void aCommandThatIsNoneIsRefused(String words) {
         Ran ran = Ran.of(words.split(" "));
         assertThat(ran.code()).as(ran.toString()).isEqualTo(2);
@@ -273,22 +324,25 @@ class BadInputTest {
 
     static Stream<Arguments> evil() {
         // The escape sequences of terminals old and new: with ESC, and in one character of the C1 block.
-        return Stream.of(ESCAPE + "]0;owned\u0007" + ESCAPE + "[2J", "\u009b31m", "\u0008\u007f").flatMap(e -> Stream.of(
-                Arguments.of(e, new String[] {"plan", "--json", "material=" + e}),
-                Arguments.of(e, new String[] {"plan", "--no-input", "material=" + e}),
-                Arguments.of(e, new String[] {"plan", "--json", e + "=1"}),
-                Arguments.of(e, new String[] {"plan", "--json", e}),
-                Arguments.of(e, new String[] {"plan", "--no-input", "material=tin-silicone", "batch-mass=5 " + e}),
-                Arguments.of(e, new String[] {"plan", "--no-input", "material=tin-silicone", "mix-ratio=5:" + e}),
-                Arguments.of(e, new String[] {"plan", "--answers", e}),
-                Arguments.of(e, new String[] {"plan", "--case", e}),
-                Arguments.of(e, new String[] {"figure", e}),
-                Arguments.of(e, new String[] {"figure", "pump-down-time", e + "=1"}),
-                Arguments.of(e, new String[] {e}),
-                Arguments.of(e, new String[] {"--" + e}),
-                Arguments.of(e, new String[] {"check", e}),
-                Arguments.of(e, new String[] {"replay", e}),
-                Arguments.of(e, new String[] {"resume", "--shop", e})));
+        return Stream.of(ESCAPE + "]0;owned\u0007" + ESCAPE + "[2J", "\u009b31m", "\u0008\u007f")
+                .flatMap(e -> Stream.of(
+                        Arguments.of(e, new String[] {"plan", "--json", "material=" + e}),
+                        Arguments.of(e, new String[] {"plan", "--no-input", "material=" + e}),
+                        Arguments.of(e, new String[] {"plan", "--json", e + "=1"}),
+                        Arguments.of(e, new String[] {"plan", "--json", e}),
+                        Arguments.of(
+                                e, new String[] {"plan", "--no-input", "material=tin-silicone", "batch-mass=5 " + e}),
+                        Arguments.of(
+                                e, new String[] {"plan", "--no-input", "material=tin-silicone", "mix-ratio=5:" + e}),
+                        Arguments.of(e, new String[] {"plan", "--answers", e}),
+                        Arguments.of(e, new String[] {"plan", "--case", e}),
+                        Arguments.of(e, new String[] {"figure", e}),
+                        Arguments.of(e, new String[] {"figure", "pump-down-time", e + "=1"}),
+                        Arguments.of(e, new String[] {e}),
+                        Arguments.of(e, new String[] {"--" + e}),
+                        Arguments.of(e, new String[] {"check", e}),
+                        Arguments.of(e, new String[] {"replay", e}),
+                        Arguments.of(e, new String[] {"resume", "--shop", e})));
     }
 
     @ParameterizedTest
@@ -302,15 +356,18 @@ class BadInputTest {
     @Test
     void nothingTypedInAConversationIsEchoedAsAControlSequence() {
         String evil = ESCAPE + "]0;owned\u0007" + ESCAPE + "[2J\u009b31m\u0008\u007f";
-        String typed = evil + "\n" + evil + "\nchange " + evil + "\nenough\ndefine " + evil + "\nhow " + evil + "\nsave " + evil
-                + "\n" + evil + "\nquit\n";
+        String typed = evil + "\n" + evil + "\nchange " + evil + "\nenough\ndefine " + evil + "\nhow " + evil
+                + "\nsave " + evil + "\n" + evil + "\nquit\n";
         Ran ran = Ran.with(typed, Map.of("HOME", dir.toString()), "plan", "material=tin-silicone");
         assertThat(ran.code()).isEqualTo(0);
         assertThat(controls(ran)).isZero();
     }
 
     private static long controls(Ran ran) {
-        return (ran.out() + ran.err()).chars().filter(c -> Character.isISOControl(c) && c != '\n').count();
+        return (ran.out() + ran.err())
+                .chars()
+                .filter(c -> Character.isISOControl(c) && c != '\n')
+                .count();
     }
 
     @ParameterizedTest
@@ -328,7 +385,12 @@ class BadInputTest {
         long id = Thread.currentThread().getId();
         long before = threads.getThreadAllocatedBytes(id);
         Ran ran = Ran.with(
-                "{\"material\":\"tin-silicone\",\"batch-mass\":" + number + "}", Map.of(), "plan", "--json", "--answers", "-");
+                "{\"material\":\"tin-silicone\",\"batch-mass\":" + number + "}",
+                Map.of(),
+                "plan",
+                "--json",
+                "--answers",
+                "-");
         long used = threads.getThreadAllocatedBytes(id) - before;
         isPlainlyRefused(ran, "batch-mass");
         return used;

@@ -149,18 +149,31 @@ class ConversationTest {
     @Test
     void anAnswerCanBeChangedByNumberAndByName() {
         ScriptedDoor door = ScriptedDoor.typing(
-                "tin silicone", "change 1", "plaster", "answers", "change material", "wax", "enough", "answers", "change 1",
-                "plaster", "quit", "quit");
+                "tin silicone",
+                "change 1",
+                "plaster",
+                "answers",
+                "change material",
+                "wax",
+                "enough",
+                "answers",
+                "change 1",
+                "plaster",
+                "quit",
+                "quit");
         run(door);
-        assertThat(door.all()).contains("1. material: " + KNOWLEDGE.materials().get("plaster").name());
-        assertThat(door.all()).contains("1. material: " + KNOWLEDGE.materials().get("wax").name());
+        assertThat(door.all())
+                .contains("1. material: " + KNOWLEDGE.materials().get("plaster").name());
+        assertThat(door.all())
+                .contains("1. material: " + KNOWLEDGE.materials().get("wax").name());
     }
 
     @Test
     void aChangeOfNothingSaysWhatCanBeChanged() {
         ScriptedDoor door = ScriptedDoor.typing("tin silicone", "change 99", "change", "change cheese", "quit");
         run(door);
-        assertThat(door.lines.stream().filter(l -> l.contains("Say which answer"))).hasSize(3);
+        assertThat(door.lines.stream().filter(l -> l.contains("Say which answer")))
+                .hasSize(3);
     }
 
     @Test
@@ -231,7 +244,8 @@ class ConversationTest {
     void aBeginningOfSeveralIsAskedAbout() {
         ScriptedDoor door = ScriptedDoor.typing("plat", "quit");
         run(door);
-        assertThat(door.all()).contains(KNOWLEDGE.materials().get("platinum-silicone").name());
+        assertThat(door.all())
+                .contains(KNOWLEDGE.materials().get("platinum-silicone").name());
         ScriptedDoor several = ScriptedDoor.typing("poly", "1", "quit");
         run(several);
         assertThat(several.all()).contains("Which?", "1. ", "2. ");
@@ -244,7 +258,10 @@ class ConversationTest {
         Conversation.End end = new Conversation(door, KNOWLEDGE, shop, Answers.NONE).run();
         assertThat(end).isEqualTo(Conversation.End.UNFINISHED);
         assertThat(door.all()).contains("The input ended.", "The next question was '", "resume");
-        assertThat(new Journal(shop).unfinished(new AnswersJson(KNOWLEDGE)).orElseThrow().choice("material"))
+        assertThat(new Journal(shop)
+                        .unfinished(new AnswersJson(KNOWLEDGE))
+                        .orElseThrow()
+                        .choice("material"))
                 .isEqualTo("tin-silicone");
     }
 
@@ -264,14 +281,34 @@ class ConversationTest {
         ScriptedDoor rest = ScriptedDoor.answering(JOB);
         assertThat(new Conversation(rest, KNOWLEDGE, shop, left).run()).isEqualTo(Conversation.End.ADVICE);
         assertThat(rest.prompts).doesNotContainAnyElementsOf(typed.subList(0, 8));
-        assertThat(new Journal(shop).unfinished(new AnswersJson(KNOWLEDGE))).as("done").isEmpty();
+        assertThat(new Journal(shop).unfinished(new AnswersJson(KNOWLEDGE)))
+                .as("done")
+                .isEmpty();
     }
 
     @Test
     void everyWordAtThePlanAnswers() {
         List<String> words = List.of(
-                "more", "cautions", "how 1", "how 999", "how", "how x", "figures", "rules", "sources", "answers", "again", "help",
-                "why", "define froth", "define cheese", "define", "cheese", "", "save", "save Lantern Yard ear");
+                "more",
+                "cautions",
+                "how 1",
+                "how 999",
+                "how",
+                "how x",
+                "figures",
+                "rules",
+                "sources",
+                "answers",
+                "again",
+                "help",
+                "why",
+                "define froth",
+                "define cheese",
+                "define",
+                "cheese",
+                "",
+                "save",
+                "save Lantern Yard ear");
         Map<String, List<String>> said = new LinkedHashMap<>();
         int[] n = {-1};
         int[] mark = {0};
@@ -302,7 +339,8 @@ class ConversationTest {
         Path file = shop.resolve("a-file");
         Files.writeString(file, "");
         ScriptedDoor door = ScriptedDoor.answering(JOB);
-        assertThat(new Conversation(door, KNOWLEDGE, file.resolve("shop"), Answers.NONE).run()).isEqualTo(Conversation.End.ADVICE);
+        assertThat(new Conversation(door, KNOWLEDGE, file.resolve("shop"), Answers.NONE).run())
+                .isEqualTo(Conversation.End.ADVICE);
         assertThat(door.all()).contains("cannot be written");
     }
 
@@ -325,7 +363,8 @@ class ConversationTest {
     @ParameterizedTest
     @ValueSource(ints = {40, 80, 200})
     void noLineIsWiderThanTheScreen(int width) {
-        List<String> words = List.of("more", "cautions", "how 1", "how 5", "figures", "rules", "sources", "answers", "help", "quit");
+        List<String> words =
+                List.of("more", "cautions", "how 1", "how 5", "figures", "rules", "sources", "answers", "help", "quit");
         for (boolean plain : new boolean[] {false, true}) {
             int[] n = {0};
             Map<String, Integer> turn = new HashMap<>();
@@ -335,7 +374,9 @@ class ConversationTest {
                             return words.get(n[0]++);
                         }
                         int t = turn.merge(id, 1, Integer::sum);
-                        return t == 1 ? "help" : t == 2 ? "why" : t == 3 ? "nonsense" : JOB.getOrDefault(id, "don't know");
+                        return t == 1
+                                ? "help"
+                                : t == 2 ? "why" : t == 3 ? "nonsense" : JOB.getOrDefault(id, "don't know");
                     },
                     width,
                     plain);
@@ -358,8 +399,10 @@ class ConversationTest {
         int number = Integer.parseInt(any.toString().replaceAll("try (\\d+) of.*", "$1"));
         ScriptedDoor door = random(any);
         assertThat(run(door)).isNotNull();
-        assertThat(door.lines.stream().filter(l -> l.matches(".*(?:[{}]|NaN|Infinity|Exception|\\(not known\\)).*"))).isEmpty();
-        ScriptedDoor same = random(Generated.tries(7L, number + 1).skip(number).findFirst().orElseThrow());
+        assertThat(door.lines.stream().filter(l -> l.matches(".*(?:[{}]|NaN|Infinity|Exception|\\(not known\\)).*")))
+                .isEmpty();
+        ScriptedDoor same =
+                random(Generated.tries(7L, number + 1).skip(number).findFirst().orElseThrow());
         run(same);
         assertThat(same.lines).as("the same seed says the same").isEqualTo(door.lines);
     }
@@ -374,19 +417,53 @@ class ConversationTest {
                     }
                     if (id.equals("plan")) {
                         return any.pick(
-                                "quit", "more", "how 1", "how 3", "figures", "rules", "back", "change 1", "change 4", "again",
-                                "sources", "cautions", "\u0007", "answers");
+                                "quit",
+                                "more",
+                                "how 1",
+                                "how 3",
+                                "figures",
+                                "rules",
+                                "back",
+                                "change 1",
+                                "change 4",
+                                "again",
+                                "sources",
+                                "cautions",
+                                "\u0007",
+                                "answers");
                     }
                     double what = any.uniform(0, 1);
                     if (what < 0.12) {
                         return any.pick(
-                                "back", "why", "help", "answers", "change 1", "change 3", "change x", "change", "", "  ", "?",
+                                "back",
+                                "why",
+                                "help",
+                                "answers",
+                                "change 1",
+                                "change 3",
+                                "change x",
+                                "change",
+                                "",
+                                "  ",
+                                "?",
                                 "enough");
                     }
                     if (what < 0.2) {
                         return any.pick(
-                                "nonsense", "-5", "0", "1e999", "5 furlongs", "99999999999999", "1:0", "\u001b[2J", "5", "½ kg",
-                                "10..5", "3", "x".repeat(500), "quit now");
+                                "nonsense",
+                                "-5",
+                                "0",
+                                "1e999",
+                                "5 furlongs",
+                                "99999999999999",
+                                "1:0",
+                                "\u001b[2J",
+                                "5",
+                                "½ kg",
+                                "10..5",
+                                "3",
+                                "x".repeat(500),
+                                "quit now");
                     }
                     if (what < 0.205) {
                         return "quit";
@@ -407,7 +484,8 @@ class ConversationTest {
         }
         return switch (q.kind()) {
             case "material" -> any.pick(KNOWLEDGE.materials().keySet().toArray(String[]::new));
-            case "choice" -> any.pick(q.choices().stream().map(Question.Choice::id).toArray(String[]::new));
+            case "choice" ->
+                any.pick(q.choices().stream().map(Question.Choice::id).toArray(String[]::new));
             case "ratio" -> any.whole(1, 100) + ":" + any.whole(1, 10) + any.pick("", " by weight", " by volume");
             default -> {
                 double low = Math.max(q.min(), 1e-3);

@@ -51,7 +51,9 @@ class KilledConversationTest {
             List<String> finished = talkUntilKilled(folder, 3 + random.nextInt(60));
             String again = resumed(folder);
             for (String answer : finished) {
-                assertThat(again).as("kill %d, seed %d: answer to %s", kill, SEED, answer).contains(" " + answer + ": ");
+                assertThat(again)
+                        .as("kill %d, seed %d: answer to %s", kill, SEED, answer)
+                        .contains(" " + answer + ": ");
             }
         }
     }

@@ -29,12 +29,14 @@ final class RandomJobs {
             }
             switch (q.kind()) {
                 case "choice" -> {
-                    String choice = any.pick(q.choices().stream().map(Question.Choice::id).toArray(String[]::new));
+                    String choice = any.pick(
+                            q.choices().stream().map(Question.Choice::id).toArray(String[]::new));
                     answers = answers.with(q.id(), new Answer.Choice(choice), choice);
                 }
                 case "quantity" -> answers = answers.with(q.id(), range(q, any), "");
-                case "ratio" -> answers =
-                        answers.with(q.id(), new Answer.Ratio(any.uniform(1, 100), any.uniform(1, 10), "", ""), "");
+                case "ratio" ->
+                    answers =
+                            answers.with(q.id(), new Answer.Ratio(any.uniform(1, 100), any.uniform(1, 10), "", ""), "");
                 default -> {}
             }
         }

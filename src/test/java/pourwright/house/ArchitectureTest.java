@@ -41,15 +41,21 @@ class ArchitectureTest {
             Map.entry("rulebook", Set.of("facts")),
             Map.entry("advice", Set.of("rulebook", "figures", "facts", "physics", "knowledge", "units")),
             Map.entry("interview", Set.of("advice", "rulebook", "figures", "facts", "knowledge", "units")),
-            Map.entry(
-                    "casebook", Set.of("interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
+            Map.entry("casebook", Set.of("interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
             Map.entry(
                     "console",
                     Set.of("casebook", "interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
             Map.entry(
                     "cli",
                     Set.of(
-                            "console", "casebook", "interview", "advice", "rulebook", "figures", "facts", "knowledge",
+                            "console",
+                            "casebook",
+                            "interview",
+                            "advice",
+                            "rulebook",
+                            "figures",
+                            "facts",
+                            "knowledge",
                             "units"))));
 
     /** Each library and the only parts that may touch it. */
@@ -65,8 +71,13 @@ class ArchitectureTest {
             "javax.measure", Set.of("units")));
 
     private static final String[] PURE = {
-        "pourwright.units..", "pourwright.facts..", "pourwright.physics..", "pourwright.figures..", "pourwright.rulebook..",
-        "pourwright.advice..", "pourwright.interview.."
+        "pourwright.units..",
+        "pourwright.facts..",
+        "pourwright.physics..",
+        "pourwright.figures..",
+        "pourwright.rulebook..",
+        "pourwright.advice..",
+        "pourwright.interview.."
     };
 
     private static String part(JavaClass c) {
@@ -83,26 +94,35 @@ class ArchitectureTest {
 
     @TestFactory
     Stream<DynamicTest> aPartUsesOnlyWhatLiesBelowIt() {
-        return MAY_USE.entrySet().stream().map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
-            List<String> wrong = new ArrayList<>();
-            CLASSES.stream().filter(c -> part(c).equals(e.getKey())).forEach(c -> c.getDirectDependenciesFromSelf().stream()
-                    .filter(d -> d.getTargetClass().getPackageName().startsWith("pourwright."))
-                    .map(d -> part(d.getTargetClass()))
-                    .filter(to -> !to.equals(e.getKey()) && !e.getValue().contains(to))
-                    .forEach(to -> wrong.add(c.getName() + " uses " + to)));
-            assertThat(wrong).isEmpty();
-        }));
+        return MAY_USE.entrySet().stream()
+                .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
+                    List<String> wrong = new ArrayList<>();
+                    CLASSES.stream()
+                            .filter(c -> part(c).equals(e.getKey()))
+                            .forEach(c -> c.getDirectDependenciesFromSelf().stream()
+                                    .filter(d ->
+                                            d.getTargetClass().getPackageName().startsWith("pourwright."))
+                                    .map(d -> part(d.getTargetClass()))
+                                    .filter(to -> !to.equals(e.getKey())
+                                            && !e.getValue().contains(to))
+                                    .forEach(to -> wrong.add(c.getName() + " uses " + to)));
+                    assertThat(wrong).isEmpty();
+                }));
     }
 
     @TestFactory
     Stream<DynamicTest> aLibraryIsTouchedOnlyWhereItBelongs() {
-        return TOUCHED_BY.entrySet().stream().map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
-            List<String> wrong = new ArrayList<>();
-            CLASSES.stream().filter(c -> !e.getValue().contains(part(c))).forEach(c -> c.getDirectDependenciesFromSelf().stream()
-                    .filter(d -> d.getTargetClass().getPackageName().startsWith(e.getKey()))
-                    .forEach(d -> wrong.add(d.getDescription())));
-            assertThat(wrong).isEmpty();
-        }));
+        return TOUCHED_BY.entrySet().stream()
+                .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> {
+                    List<String> wrong = new ArrayList<>();
+                    CLASSES.stream()
+                            .filter(c -> !e.getValue().contains(part(c)))
+                            .forEach(c -> c.getDirectDependenciesFromSelf().stream()
+                                    .filter(d ->
+                                            d.getTargetClass().getPackageName().startsWith(e.getKey()))
+                                    .forEach(d -> wrong.add(d.getDescription())));
+                    assertThat(wrong).isEmpty();
+                }));
     }
 
     @Test
@@ -115,8 +135,10 @@ class ArchitectureTest {
         DescribedPredicate<JavaAccess<?>> process = DescribedPredicate.describe(
                 "the process's own streams or its end",
                 a -> a.getTargetOwner().isEquivalentTo(System.class)
-                                && Set.of("out", "err", "exit", "setOut", "setErr", "setIn").contains(a.getName())
-                        || a.getTargetOwner().isEquivalentTo(Runtime.class) && Set.of("exit", "halt").contains(a.getName())
+                                && Set.of("out", "err", "exit", "setOut", "setErr", "setIn")
+                                        .contains(a.getName())
+                        || a.getTargetOwner().isEquivalentTo(Runtime.class)
+                                && Set.of("exit", "halt").contains(a.getName())
                         || a.getTargetOwner().isAssignableTo(Throwable.class)
                                 && a.getName().equals("printStackTrace"));
         noClasses()
@@ -131,21 +153,36 @@ class ArchitectureTest {
     void adviceDependsOnNothingButAnswersAndKnowledge() {
         DescribedPredicate<JavaAccess<?>> chance = DescribedPredicate.describe(
                 "a clock, chance, the environment or a language setting",
-                a -> a.getTargetOwner().getPackageName().startsWith("java.time") && a.getName().equals("now")
+                a -> a.getTargetOwner().getPackageName().startsWith("java.time")
+                                && a.getName().equals("now")
                         || a.getTargetOwner().isEquivalentTo(System.class)
-                                && Set.of("currentTimeMillis", "nanoTime", "getenv", "getProperty").contains(a.getName())
-                        || a.getTargetOwner().isEquivalentTo(Math.class) && a.getName().equals("random")
-                        || a.getTargetOwner().getName().matches("java\\.util\\.(Random|UUID|concurrent\\.ThreadLocalRandom|Date)")
-                        || a.getTargetOwner().isEquivalentTo(java.util.Locale.class) && a.getName().equals("getDefault"));
-        noClasses().that().resideInAnyPackage(PURE).should().accessTargetWhere(chance).check(CLASSES);
+                                && Set.of("currentTimeMillis", "nanoTime", "getenv", "getProperty")
+                                        .contains(a.getName())
+                        || a.getTargetOwner().isEquivalentTo(Math.class)
+                                && a.getName().equals("random")
+                        || a.getTargetOwner()
+                                .getName()
+                                .matches("java\\.util\\.(Random|UUID|concurrent\\.ThreadLocalRandom|Date)")
+                        || a.getTargetOwner().isEquivalentTo(java.util.Locale.class)
+                                && a.getName().equals("getDefault"));
+        noClasses()
+                .that()
+                .resideInAnyPackage(PURE)
+                .should()
+                .accessTargetWhere(chance)
+                .check(CLASSES);
     }
 
     @Test
     void noneOfThePurePartsTouchesAFile() {
         noClasses()
                 .that(resideInAnyPackage(
-                        "pourwright.units..", "pourwright.facts..", "pourwright.physics..", "pourwright.figures..",
-                        "pourwright.advice..", "pourwright.interview.."))
+                        "pourwright.units..",
+                        "pourwright.facts..",
+                        "pourwright.physics..",
+                        "pourwright.figures..",
+                        "pourwright.advice..",
+                        "pourwright.interview.."))
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.nio.file..", "java.net..", "java.sql..")

@@ -39,7 +39,8 @@ class WordsTest {
     void noFileNamePointsOutside() {
         assertThat(Tree.files().stream()
                         .map(f -> f.toString().replace('\\', '/'))
-                        .filter(f -> FORBIDDEN.stream().anyMatch(p -> p.matcher(f).find())))
+                        .filter(f ->
+                                FORBIDDEN.stream().anyMatch(p -> p.matcher(f).find())))
                 .isEmpty();
     }
 

@@ -67,19 +67,51 @@ class KnowledgeReaderTest {
     static Stream<Arguments> breaks() {
         return Stream.of(
                 // what is broken, in which file, pattern, replacement, what the fault must name
-                Arguments.of("unknown field of a material", TIN, "\"id\":", "\"colour\": \"red\", \"id\":", List.of("colour")),
+                Arguments.of(
+                        "unknown field of a material",
+                        TIN,
+                        "\"id\":",
+                        "\"colour\": \"red\", \"id\":",
+                        List.of("colour")),
                 Arguments.of("unknown class value", TIN, "\"viscosity\":", "\"colour\":", List.of("colour")),
                 Arguments.of("missing field", TIN, "\"family\": \"silicone\",", "", List.of("family")),
-                Arguments.of("unknown family", TIN, "\"family\": \"silicone\"", "\"family\": \"cheese\"", List.of("family")),
+                Arguments.of(
+                        "unknown family", TIN, "\"family\": \"silicone\"", "\"family\": \"cheese\"", List.of("family")),
                 Arguments.of("missing source", TIN, ",\\s*\"source\": \"typical-data-sheet\"", "", List.of("source")),
-                Arguments.of("unknown source", TIN, "\"source\": \"typical-data-sheet\"", "\"source\": \"hearsay\"", List.of("hearsay")),
-                Arguments.of("unit of another dimension", TIN, "\"unit\": \"min\"", "\"unit\": \"kg\"", List.of("/values/", "unit")),
-                Arguments.of("unknown unit", TIN, "\"unit\": \"min\"", "\"unit\": \"jiffy\"", List.of("/values/", "unit")),
+                Arguments.of(
+                        "unknown source",
+                        TIN,
+                        "\"source\": \"typical-data-sheet\"",
+                        "\"source\": \"hearsay\"",
+                        List.of("hearsay")),
+                Arguments.of(
+                        "unit of another dimension",
+                        TIN,
+                        "\"unit\": \"min\"",
+                        "\"unit\": \"kg\"",
+                        List.of("/values/", "unit")),
+                Arguments.of(
+                        "unknown unit", TIN, "\"unit\": \"min\"", "\"unit\": \"jiffy\"", List.of("/values/", "unit")),
                 Arguments.of("low above high", TIN, POT_LIFE_LOW, "$1999999", List.of("/values/pot-life")),
                 Arguments.of("text for a number", TIN, POT_LIFE_LOW, "$1\"ten\"", List.of("/values/pot-life")),
-                Arguments.of("ratio with low above high", TIN, "(\"second\": \\{\\s*\"low\": )[0-9.]+", "$1999999", List.of("/mix/second")),
-                Arguments.of("id is not the file's name", TIN, "\"id\": \"tin-silicone\"", "\"id\": \"tin-rubber\"", List.of("tin-rubber")),
-                Arguments.of("doubled key", TIN, "\"family\": \"silicone\",", "\"family\": \"silicone\", \"family\": \"epoxy\",", List.of("line")),
+                Arguments.of(
+                        "ratio with low above high",
+                        TIN,
+                        "(\"second\": \\{\\s*\"low\": )[0-9.]+",
+                        "$1999999",
+                        List.of("/mix/second")),
+                Arguments.of(
+                        "id is not the file's name",
+                        TIN,
+                        "\"id\": \"tin-silicone\"",
+                        "\"id\": \"tin-rubber\"",
+                        List.of("tin-rubber")),
+                Arguments.of(
+                        "doubled key",
+                        TIN,
+                        "\"family\": \"silicone\",",
+                        "\"family\": \"silicone\", \"family\": \"epoxy\",",
+                        List.of("line")),
                 Arguments.of("not JSON", TIN, "\\{", "", List.of("line")),
                 Arguments.of("text after the end", TIN, "(?s)\\}\\s*$", "} {}", List.of("line")),
                 Arguments.of("a list", TIN, "(?s)^.*$", "[]", List.of(TIN)),
@@ -87,29 +119,95 @@ class KnowledgeReaderTest {
                 Arguments.of("nothing", TIN, "(?s)^.*$", "", List.of(TIN)),
                 Arguments.of("too deep", TIN, "(?s)^.*$", "[".repeat(200), List.of(TIN)),
                 Arguments.of("no number at all", TIN, "\"low\": [0-9.]+", "\"low\": NaN", List.of("line")),
-                Arguments.of("unknown field of a guideline", FIGURES, "\"value\":", "\"colour\": 1, \"value\":", List.of("colour")),
+                Arguments.of(
+                        "unknown field of a guideline",
+                        FIGURES,
+                        "\"value\":",
+                        "\"colour\": 1, \"value\":",
+                        List.of("colour")),
                 Arguments.of("guideline without a note", FIGURES, ",\\s*\"note\": \"[^\"]*\"", "", List.of("note")),
-                Arguments.of("guideline without a source", FIGURES, "\"source\": \"common-practice\",", "", List.of("source")),
-                Arguments.of("guideline of an unknown source", FIGURES, "\"common-practice\"", "\"hearsay\"", List.of("hearsay")),
-                Arguments.of("guideline of an unknown unit", FIGURES, "\"unit\": \"K\"", "\"unit\": \"jiffy\"", List.of("jiffy")),
-                Arguments.of("safety without a direction", FIGURES, "\"safety\": false", "\"safety\": true", List.of("unmeasured-liquid-warmth")),
-                Arguments.of("question of an unknown kind", PLAN, "\"kind\": \"choice\"", "\"kind\": \"riddle\"", List.of("kind")),
-                Arguments.of("question with an empty range", PLAN, "\"min\": 0.5,\\s*\"max\": 1440", "\"min\": 9, \"max\": 9", List.of("pot-life")),
-                Arguments.of("question in a unit of another dimension", PLAN, "\"unit\": \"min\"", "\"unit\": \"kg\"", List.of("pot-life", "kg")),
+                Arguments.of(
+                        "guideline without a source",
+                        FIGURES,
+                        "\"source\": \"common-practice\",",
+                        "",
+                        List.of("source")),
+                Arguments.of(
+                        "guideline of an unknown source",
+                        FIGURES,
+                        "\"common-practice\"",
+                        "\"hearsay\"",
+                        List.of("hearsay")),
+                Arguments.of(
+                        "guideline of an unknown unit",
+                        FIGURES,
+                        "\"unit\": \"K\"",
+                        "\"unit\": \"jiffy\"",
+                        List.of("jiffy")),
+                Arguments.of(
+                        "safety without a direction",
+                        FIGURES,
+                        "\"safety\": false",
+                        "\"safety\": true",
+                        List.of("unmeasured-liquid-warmth")),
+                Arguments.of(
+                        "question of an unknown kind",
+                        PLAN,
+                        "\"kind\": \"choice\"",
+                        "\"kind\": \"riddle\"",
+                        List.of("kind")),
+                Arguments.of(
+                        "question with an empty range",
+                        PLAN,
+                        "\"min\": 0.5,\\s*\"max\": 1440",
+                        "\"min\": 9, \"max\": 9",
+                        List.of("pot-life")),
+                Arguments.of(
+                        "question in a unit of another dimension",
+                        PLAN,
+                        "\"unit\": \"min\"",
+                        "\"unit\": \"kg\"",
+                        List.of("pot-life", "kg")),
                 Arguments.of("question without its words", PLAN, "\"ask\": \"[^\"]*\",", "", List.of("ask")),
-                Arguments.of("the same question twice", PLAN, "\"id\": \"job\"", "\"id\": \"material\"", List.of("material")),
-                Arguments.of("caution of an unknown source", "cautions.json", "\"source\": \"[^\"]*\"", "\"source\": \"hearsay\"", List.of("hearsay")),
+                Arguments.of(
+                        "the same question twice",
+                        PLAN,
+                        "\"id\": \"job\"",
+                        "\"id\": \"material\"",
+                        List.of("material")),
+                Arguments.of(
+                        "caution of an unknown source",
+                        "cautions.json",
+                        "\"source\": \"[^\"]*\"",
+                        "\"source\": \"hearsay\"",
+                        List.of("hearsay")),
                 Arguments.of("no closing sentence", "cautions.json", "\"closing\":", "\"closed\":", List.of("clos")),
                 Arguments.of("source without a title", "sources.json", "\"title\":", "\"name\":", List.of("title")),
-                Arguments.of("pump in a wrong unit", "pumps.json", "\"unit\": \"[^\"]*\"", "\"unit\": \"kg\"", List.of("unit")),
+                Arguments.of(
+                        "pump in a wrong unit",
+                        "pumps.json",
+                        "\"unit\": \"[^\"]*\"",
+                        "\"unit\": \"kg\"",
+                        List.of("unit")),
                 Arguments.of("step without words", "steps.json", "\"say\":", "\"says\":", List.of("say")),
-                Arguments.of("unknown field of a word", "glossary.json", "\"means\":", "\"colour\": \"red\", \"means\":", List.of("colour")),
-                Arguments.of("unknown effect", "inhibition.json", "\"effect\": \"[a-z]+\"", "\"effect\": \"dreadful\"", List.of("effect")));
+                Arguments.of(
+                        "unknown field of a word",
+                        "glossary.json",
+                        "\"means\":",
+                        "\"colour\": \"red\", \"means\":",
+                        List.of("colour")),
+                Arguments.of(
+                        "unknown effect",
+                        "inhibition.json",
+                        "\"effect\": \"[a-z]+\"",
+                        "\"effect\": \"dreadful\"",
+                        List.of("effect")));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("breaks")
-    void aBrokenCopyIsFaultedWithFileAndPlace(String what, String file, String regex, String by, List<String> named) throws IOException {
+    void aBrokenCopyIsFaultedWithFileAndPlace(String what, String file, String regex, String by, List<String> named)
+            throws IOException {
         Path copy = copy();
         edit(copy.resolve(file), regex, by);
         assertThatThrownBy(() -> KnowledgeReader.read(copy))
@@ -118,7 +216,9 @@ class KnowledgeReaderTest {
                 .message()
                 .contains(named)
                 .satisfies(m -> assertThat(m).as("one line").doesNotContain("\n", "Exception"))
-                .satisfies(m -> assertThat(m.contains(file) || m.contains("'")).as("names its file or its entry: " + m).isTrue());
+                .satisfies(m -> assertThat(m.contains(file) || m.contains("'"))
+                        .as("names its file or its entry: " + m)
+                        .isTrue());
     }
 
     /**
@@ -127,7 +227,8 @@ class KnowledgeReaderTest {
      */
     @ParameterizedTest(name = "{0}")
     @MethodSource("breaks")
-    void theReaderAloneFaultsItToo(String what, String file, String regex, String by, List<String> named) throws IOException {
+    void theReaderAloneFaultsItToo(String what, String file, String regex, String by, List<String> named)
+            throws IOException {
         Path copy = copy();
         edit(copy.resolve(file), regex, by);
         Seal.write(copy);
@@ -136,11 +237,19 @@ class KnowledgeReaderTest {
 
     @Test
     void aMissingFileIsNamed() throws IOException {
-        for (String file : List.of("sources.json", "cautions.json", "steps.json", "glossary.json", "pumps.json", "inhibition.json",
+        for (String file : List.of(
+                "sources.json",
+                "cautions.json",
+                "steps.json",
+                "glossary.json",
+                "pumps.json",
+                "inhibition.json",
                 "choices-of-process.json")) {
             Path copy = copy();
             Files.delete(copy.resolve(file));
-            assertThatThrownBy(() -> KnowledgeReader.read(copy)).isInstanceOf(KnowledgeFault.class).hasMessageContaining(file);
+            assertThatThrownBy(() -> KnowledgeReader.read(copy))
+                    .isInstanceOf(KnowledgeFault.class)
+                    .hasMessageContaining(file);
             deleteAll(copy);
         }
     }
@@ -168,21 +277,27 @@ class KnowledgeReaderTest {
     void aWordThatMeansTwoMaterialsIsFaulted() throws IOException {
         Path copy = copy();
         edit(copy.resolve(TIN), "\"says\": \\[", "\"says\": [ \"plaster\",");
-        assertThatThrownBy(() -> KnowledgeReader.read(copy)).isInstanceOf(KnowledgeFault.class).hasMessageContaining("plaster");
+        assertThatThrownBy(() -> KnowledgeReader.read(copy))
+                .isInstanceOf(KnowledgeFault.class)
+                .hasMessageContaining("plaster");
     }
 
     @Test
     void aFileThatNoSchemaKnowsIsFaulted() throws IOException {
         Path copy = copy();
         Files.writeString(copy.resolve("extra.json"), "{}");
-        assertThatThrownBy(() -> KnowledgeReader.read(copy)).isInstanceOf(KnowledgeFault.class).hasMessageContaining("extra.json");
+        assertThatThrownBy(() -> KnowledgeReader.read(copy))
+                .isInstanceOf(KnowledgeFault.class)
+                .hasMessageContaining("extra.json");
     }
 
     @Test
     void textThatIsNotUtf8IsFaulted() throws IOException {
         Path copy = copy();
         Files.write(copy.resolve(TIN), "{\"id\":\"tin\u00e9\"}".getBytes(StandardCharsets.ISO_8859_1));
-        assertThatThrownBy(() -> KnowledgeReader.read(copy)).isInstanceOf(KnowledgeFault.class).hasMessageContaining(TIN);
+        assertThatThrownBy(() -> KnowledgeReader.read(copy))
+                .isInstanceOf(KnowledgeFault.class)
+                .hasMessageContaining(TIN);
     }
 
     @Test

@@ -32,7 +32,8 @@ class BubbleClearingTest {
         "1e-3, 0.1, 1150, 0.6, 96",
         "1e-3, 0.1, 1100, 20, 3341",
         "3e-3, 0.1, 1100, 20, 371",
-        "5e-4, 0.05, 1100, 1, 334"})
+        "5e-4, 0.05, 1100, 1, 334"
+    })
     void takes_the_stokes_time_in_standing_liquid(double d, double depth, double rho, double mu, double timeS) {
         assertThat(BubbleClearing.timeS(d, depth, AIR_PA, AIR_PA, rho, mu, NEVER, 0.5, 0, 1))
                 .isCloseTo(timeS, withinPercentage(WITHOUT_HEAD));
@@ -53,7 +54,9 @@ class BubbleClearingTest {
         double depth = 0.07;
         double chamberPa = 300;
         double slowness = (Math.pow(chamberPa + weight * depth, 5.0 / 3) - Math.pow(chamberPa, 5.0 / 3))
-                / (5.0 / 3 * weight) / Math.pow(AIR_PA + weight * depth, 2.0 / 3) / (2e-3 * 2e-3);
+                / (5.0 / 3 * weight)
+                / Math.pow(AIR_PA + weight * depth, 2.0 / 3)
+                / (2e-3 * 2e-3);
         double expectedS = slowness * 18 * 20 / (1.25 * weight);
         assertThat(BubbleClearing.timeS(2e-3, depth, chamberPa, AIR_PA, 1150, 20, NEVER, 0.5, 0, 1.25))
                 .isCloseTo(expectedS, withinPercentage(SAME_SUM));
@@ -73,13 +76,21 @@ class BubbleClearingTest {
             double timeS = BubbleClearing.timeS(d, depth, chamberPa, AIR_PA, 1100, mu, gelS, share, sigma, 1.25);
             assertThat(timeS).as("%s", any).isGreaterThan(uncured).isLessThan(gelS);
             assertThat(depthAfter(timeS, d, depth, chamberPa, mu, gelS, share, sigma) / depth)
-                    .as("share of the depth left, %s", any).isBetween(-1e-4, 1e-4);
+                    .as("share of the depth left, %s", any)
+                    .isBetween(-1e-4, 1e-4);
         });
     }
 
     /** Where the bubble is after a time, from dh/dt = -v(h, t), to check the separated integrals. */
-    private static double depthAfter(double timeS, double d, double depth, double chamberPa, double mu, double gelS,
-            double share, double sigma) {
+    private static double depthAfter(
+            double timeS,
+            double d,
+            double depth,
+            double chamberPa,
+            double mu,
+            double gelS,
+            double share,
+            double sigma) {
         OrdinaryDifferentialEquation rise = new OrdinaryDifferentialEquation() {
             @Override
             public int getDimension() {
@@ -96,7 +107,8 @@ class BubbleClearingTest {
             }
         };
         return new DormandPrince853Integrator(1e-9, timeS, 1e-9, 1e-9)
-                .integrate(rise, new ODEState(0, new double[] {depth}), timeS).getPrimaryState()[0];
+                .integrate(rise, new ODEState(0, new double[] {depth}), timeS)
+                .getPrimaryState()[0];
     }
 
     @Test
@@ -104,7 +116,8 @@ class BubbleClearingTest {
         // 0.5 mm in 20 Pa s, 50 mm deep needs 111 min standing: hopeless in a mix that gels after 60 min.
         assertThat(BubbleClearing.timeS(5e-4, 0.05, AIR_PA, AIR_PA, 1100, 20, NEVER, 0.5, 0, 1))
                 .isCloseTo(111 * 60, withinPercentage(WITHOUT_HEAD));
-        assertThat(BubbleClearing.timeS(5e-4, 0.05, AIR_PA, AIR_PA, 1100, 20, 3600, 0.5, 0, 1)).isInfinite();
+        assertThat(BubbleClearing.timeS(5e-4, 0.05, AIR_PA, AIR_PA, 1100, 20, 3600, 0.5, 0, 1))
+                .isInfinite();
     }
 
     @Test
@@ -143,7 +156,8 @@ class BubbleClearingTest {
             double d = BubbleClearing.smallestClearedM(
                     withinS, depth, chamberPa, AIR_PA, 1100, mu, gelS, share, sigma, 1.25);
             assertThat(BubbleClearing.timeS(d, depth, chamberPa, AIR_PA, 1100, mu, gelS, share, sigma, 1.25))
-                    .as("%s", any).isCloseTo(withinS, withinPercentage(SAME_SUM));
+                    .as("%s", any)
+                    .isCloseTo(withinS, withinPercentage(SAME_SUM));
         });
     }
 
@@ -156,9 +170,12 @@ class BubbleClearingTest {
 
     @Test
     void ends_of_the_scale() {
-        assertThat(BubbleClearing.timeS(1e-3, 0, 3000, AIR_PA, 1100, 20, 3600, 0.5, 0.02, 1)).isZero();
-        assertThat(BubbleClearing.smallestClearedM(60, 0, 3000, AIR_PA, 1100, 20, 3600, 0.5, 0.02, 1)).isZero();
-        assertThat(BubbleClearing.smallestClearedM(0, 0.07, 3000, AIR_PA, 1100, 20, 3600, 0.5, 0.02, 1)).isInfinite();
+        assertThat(BubbleClearing.timeS(1e-3, 0, 3000, AIR_PA, 1100, 20, 3600, 0.5, 0.02, 1))
+                .isZero();
+        assertThat(BubbleClearing.smallestClearedM(60, 0, 3000, AIR_PA, 1100, 20, 3600, 0.5, 0.02, 1))
+                .isZero();
+        assertThat(BubbleClearing.smallestClearedM(0, 0.07, 3000, AIR_PA, 1100, 20, 3600, 0.5, 0.02, 1))
+                .isInfinite();
     }
 
     @Test

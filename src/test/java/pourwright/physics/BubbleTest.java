@@ -34,7 +34,8 @@ class BubbleTest {
         "20, 1100, 1e-3, 2.993e-5",
         "20, 1100, 3e-3, 2.694e-4",
         "20, 1100, 1e-4, 2.993e-7",
-        "1e-3, 998, 1e-4, 5.43e-3"})
+        "1e-3, 998, 1e-4, 5.43e-3"
+    })
     void rises_at_the_stokes_speed(double viscosityPaS, double density, double diameterM, double speedMPerS) {
         assertThat(Bubble.stokesRiseMPerS(diameterM, density, AIR, viscosityPaS))
                 .isCloseTo(speedMPerS, withinPercentage(PRINTED_DIGITS));
@@ -55,7 +56,8 @@ class BubbleTest {
         double small = Bubble.stokesRiseMPerS(1e-4, 998, AIR, 1e-3);
         double large = Bubble.stokesRiseMPerS(1e-3, 998, AIR, 1e-3);
         assertThat(Bubble.reynolds(small, 1e-4, 998, 1e-3)).isCloseTo(0.54, within(0.01));
-        assertThat(Bubble.reynolds(large, 1e-3, 998, 1e-3)).isCloseTo(542, within(2.0))
+        assertThat(Bubble.reynolds(large, 1e-3, 998, 1e-3))
+                .isCloseTo(542, within(2.0))
                 .isGreaterThan(Bubble.STOKES_LIMIT_REYNOLDS);
         double rubber = Bubble.stokesRiseMPerS(3e-3, 1100, AIR, 20);
         assertThat(Bubble.reynolds(rubber, 3e-3, 1100, 20)).isLessThan(Bubble.STOKES_LIMIT_REYNOLDS);
@@ -135,7 +137,8 @@ class BubbleTest {
             double after = (endPa + headPa + Bubble.laplacePa(end, sigma)) * end * end * end;
             assertThat(after).as("%s", any).isCloseTo(before, withinPercentage(ROUNDING));
             assertThat(Bubble.expandedDiameterM(end, endPa, startPa, rho, depth, sigma))
-                    .as("there and back, %s", any).isCloseTo(d, withinPercentage(ROUNDING));
+                    .as("there and back, %s", any)
+                    .isCloseTo(d, withinPercentage(ROUNDING));
             assertThat(end > d).isEqualTo(endPa < startPa);
         });
     }
@@ -150,7 +153,8 @@ class BubbleTest {
         "0.25, 0.072, 1.461",
         "0.5, 0.072, 1.959",
         "0.75, 0.072, 2.996",
-        "0.9, 0.072, 4.447"})
+        "0.9, 0.072, 4.447"
+    })
     void dissolves_in_the_published_time(double saturation, double sigma, double timeS) {
         assertThat(Bubble.dissolutionTimeS(20e-6, 101_300, sigma, 0.02, 2e-9, saturation))
                 .isCloseTo(timeS, withinPercentage(0.05));
@@ -172,11 +176,18 @@ class BubbleTest {
             double f = any.uniform(0, 1);
             double time = Bubble.dissolutionTimeS(d, 1e5, sigma, 0.05, 1e-9, f);
             assertThat(time).as("%s", any).isPositive().isFinite();
-            assertThat(Bubble.dissolutionTimeS(1.01 * d, 1e5, sigma, 0.05, 1e-9, f)).as("%s", any).isGreaterThan(time);
-            assertThat(Bubble.dissolutionTimeS(d, 1e5, sigma, 0.05, 1e-9, f + 1e-3)).as("%s", any).isGreaterThan(time);
-            assertThat(Bubble.dissolutionTimeS(d, 1e5, 1.01 * sigma, 0.05, 1e-9, f)).as("%s", any).isLessThan(time);
+            assertThat(Bubble.dissolutionTimeS(1.01 * d, 1e5, sigma, 0.05, 1e-9, f))
+                    .as("%s", any)
+                    .isGreaterThan(time);
+            assertThat(Bubble.dissolutionTimeS(d, 1e5, sigma, 0.05, 1e-9, f + 1e-3))
+                    .as("%s", any)
+                    .isGreaterThan(time);
+            assertThat(Bubble.dissolutionTimeS(d, 1e5, 1.01 * sigma, 0.05, 1e-9, f))
+                    .as("%s", any)
+                    .isLessThan(time);
             double growsFrom = 1 + Bubble.laplacePa(d, sigma) / 1e5;
-            assertThat(Bubble.dissolutionTimeS(d, 1e5, sigma, 0.05, 1e-9, growsFrom * 1.0001)).isInfinite();
+            assertThat(Bubble.dissolutionTimeS(d, 1e5, sigma, 0.05, 1e-9, growsFrom * 1.0001))
+                    .isInfinite();
         });
     }
 

@@ -27,7 +27,8 @@ class CastroMacoskoTest {
         "25, 0.4, 10.89",
         "25, 0.5, 33.29",
         "25, 0.6, 387.2",
-        "50, 0, 0.4885"})
+        "50, 0, 0.4885"
+    })
     void reproduces_the_reference_values(double celsius, double conversion, double viscosityPaS) {
         assertThat(CastroMacosko.POLYURETHANE.viscosityPaS(conversion, celsius + Constants.ZERO_CELSIUS_K))
                 .isCloseTo(viscosityPaS, withinPercentage(OLD_GAS_CONSTANT));
@@ -39,9 +40,11 @@ class CastroMacoskoTest {
             double a = any.uniform(0, 0.6);
             double kelvin = any.uniform(280, 360);
             double here = CastroMacosko.POLYURETHANE.viscosityPaS(a, kelvin);
-            assertThat(CastroMacosko.POLYURETHANE.viscosityPaS(a + 0.01, kelvin)).isGreaterThan(here);
+            assertThat(CastroMacosko.POLYURETHANE.viscosityPaS(a + 0.01, kelvin))
+                    .isGreaterThan(here);
             assertThat(CastroMacosko.POLYURETHANE.viscosityPaS(a, kelvin + 1)).isLessThan(here);
-            assertThat(CastroMacosko.POLYURETHANE.viscosityPaS(any.uniform(0.65, 1), kelvin)).isInfinite();
+            assertThat(CastroMacosko.POLYURETHANE.viscosityPaS(any.uniform(0.65, 1), kelvin))
+                    .isInfinite();
         });
     }
 

@@ -23,8 +23,16 @@ class CureTest {
     // Computed from the Arrhenius law, 20 to 30 °C.
     @ParameterizedTest
     @CsvSource({
-        "20, 1.311", "40, 1.718", "44, 1.814", "50, 1.967", "55, 2.105", "60, 2.252", "70.7, 2.603", "90, 3.381",
-        "95.9, 3.662"})
+        "20, 1.311",
+        "40, 1.718",
+        "44, 1.814",
+        "50, 1.967",
+        "55, 2.105",
+        "60, 2.252",
+        "70.7, 2.603",
+        "90, 3.381",
+        "95.9, 3.662"
+    })
     void ten_kelvin_speed_the_cure(double kiloJoulePerMol, double factor) {
         assertThat(Cure.rateFactor(293.15, 303.15, kiloJoulePerMol * 1e3)).isCloseTo(factor, within(6e-4));
     }
@@ -56,15 +64,18 @@ class CureTest {
         assertThat(Cure.workingTimeS(1800, 296.15, 296.15, 5e4, 0.1, 0.1, 0.4)).isCloseTo(1800, within(1e-9));
         // By hand: ten times the mass with the power 0.4 divides by 2.512.
         assertThat(Cure.workingTimeS(1800, 296.15, 296.15, 5e4, 0.1, 1, 0.4)).isCloseTo(1800 / 2.512, within(0.1));
-        assertThat(Cure.workingTimeS(1800, 293.15, 303.15, 51.2e3, 0.1, 0.1, 0.4)).isCloseTo(900, within(1.0));
+        assertThat(Cure.workingTimeS(1800, 293.15, 303.15, 51.2e3, 0.1, 0.1, 0.4))
+                .isCloseTo(900, within(1.0));
         Generated.tries(72, 200).forEach(any -> {
             double kelvin = any.uniform(278, 318);
             double mass = any.logUniform(0.01, 10);
             double energy = any.uniform(0, 1e5);
             double n = any.uniform(0, 0.55);
             double here = Cure.workingTimeS(1800, 296.15, kelvin, energy, 0.1, mass, n);
-            assertThat(Cure.workingTimeS(1800, 296.15, kelvin + 1, energy, 0.1, mass, n)).isLessThanOrEqualTo(here);
-            assertThat(Cure.workingTimeS(1800, 296.15, kelvin, energy, 0.1, 2 * mass, n)).isLessThanOrEqualTo(here);
+            assertThat(Cure.workingTimeS(1800, 296.15, kelvin + 1, energy, 0.1, mass, n))
+                    .isLessThanOrEqualTo(here);
+            assertThat(Cure.workingTimeS(1800, 296.15, kelvin, energy, 0.1, 2 * mass, n))
+                    .isLessThanOrEqualTo(here);
         });
     }
 
@@ -81,7 +92,8 @@ class CureTest {
     @CsvSource({
         "177, 0.3, 2.403", "177, 0.5, 8.752", "177, 0.9, 39.12",
         "150, 0.3, 9.962", "150, 0.5, 26.63", "150, 0.9, 106.3",
-        "120, 0.3, 61.40", "120, 0.5, 118.3", "120, 0.9, 390.3"})
+        "120, 0.3, 61.40", "120, 0.5, 118.3", "120, 0.9, 390.3"
+    })
     void follows_a_published_epoxy_over_a_jump_in_its_rate(double celsius, double conversion, double minutes) {
         double timeS = Cure.timeToConversionS(CureTest::leeLoosSpringerPerS, celsius + 273.15, 0, conversion);
         assertThat(timeS / 60).isCloseTo(minutes, withinPercentage(OLD_GAS_CONSTANT));
@@ -102,7 +114,8 @@ class CureTest {
             double rate = any.logUniform(1e-6, 1);
             double a = any.uniform(0.01, 0.99);
             assertThat(Cure.timeToConversionS((x, kelvin) -> rate * (1 - x), 300, 0, a))
-                    .as("%s", any).isCloseTo(-Math.log1p(-a) / rate, withinPercentage(1e-6));
+                    .as("%s", any)
+                    .isCloseTo(-Math.log1p(-a) / rate, withinPercentage(1e-6));
         });
     }
 

@@ -32,7 +32,8 @@ class DisplacementTest {
             double a = some.logUniform(0.01, 1);
             double b = some.logUniform(0.01, 1);
             double c = some.logUniform(0.01, 1);
-            assertThat(Displacement.boxM3(2 * a, 2 * b, 2 * c)).as("%s", some)
+            assertThat(Displacement.boxM3(2 * a, 2 * b, 2 * c))
+                    .as("%s", some)
                     .isCloseTo(8 * Displacement.boxM3(a, b, c), withinPercentage(ROUNDING_PERCENT));
             assertThat(Displacement.cylinderM3(2 * a, b))
                     .isCloseTo(4 * Displacement.cylinderM3(a, b), withinPercentage(ROUNDING_PERCENT));

@@ -153,7 +153,8 @@ class FlowTest {
         "0.371e-3, 0.0728, 0, 1000, 40.0e-3",
         "1.5e-3, 0.48, 130, 13600, -3.08e-3",
         "0.3e-3, 0.073, 0, 1000, 4.96e-2",
-        "4e-3, 0.0712, 0, 1000, 3.63e-3"})
+        "4e-3, 0.0712, 0, 1000, 3.63e-3"
+    })
     void stands_at_the_published_height(double radius, double sigma, double degrees, double rho, double heightM) {
         assertThat(Flow.jurinHeightM(radius, sigma, Math.toRadians(degrees), rho))
                 .isCloseTo(heightM, withinPercentage(PRINTED_DIGITS));

@@ -9,7 +9,6 @@ import static pourwright.physics.Refusals.NO_SHARE;
 import static pourwright.physics.Refusals.refused;
 
 import java.util.function.DoubleUnaryOperator;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -135,8 +134,17 @@ class FrothCourseTest {
     void equal_bubbles_follow_the_front_while_the_pressure_falls() {
         // Below the cap the front passes v/(h0 (1 + A)) of the liquid per second, whatever is left above it.
         Generated.tries(69, 100).forEach(any -> {
-            Case start = new Case(any.uniform(0.03, 0.1), any.logUniform(5, 20), 1100, 0.05, any.logUniform(2e-3, 4e-3),
-                    AIR_PA, any.logUniform(1500, 10_000), 5, 1.25, 1);
+            Case start = new Case(
+                    any.uniform(0.03, 0.1),
+                    any.logUniform(5, 20),
+                    1100,
+                    0.05,
+                    any.logUniform(2e-3, 4e-3),
+                    AIR_PA,
+                    any.logUniform(1500, 10_000),
+                    5,
+                    1.25,
+                    1);
             DoubleUnaryOperator pressure = emptiedIn(any.logUniform(20, 200));
             Course course = FrothCourse.of(start, pressure);
             double passed = 0;
@@ -157,8 +165,17 @@ class FrothCourseTest {
         Generated.tries(66, 100).forEach(any -> {
             double chamberPa = any.logUniform(1000, 50_000);
             double air = any.uniform(0.02, 0.12);
-            Case start = new Case(any.uniform(0.03, 0.12), any.logUniform(5, 60), 1100, air, any.logUniform(1e-3, 4e-3),
-                    AIR_PA, 500, 5, 1.25, any.uniform(1, 2));
+            Case start = new Case(
+                    any.uniform(0.03, 0.12),
+                    any.logUniform(5, 60),
+                    1100,
+                    air,
+                    any.logUniform(1e-3, 4e-3),
+                    AIR_PA,
+                    500,
+                    5,
+                    1.25,
+                    any.uniform(1, 2));
             double a = air * (AIR_PA / chamberPa - 1);
             double n0 = Math.min(1, 4 / a);
             double spread = start.sizeSpread();
@@ -176,8 +193,8 @@ class FrothCourseTest {
         return start.speedFactor() * Bubble.stokesRiseMPerS(swollenM, start.density(), 0, start.viscosityPaS());
     }
 
-    private static void agreesUnlessBeyondHorizon(Course course, double n0, double percent,
-            DoubleUnaryOperator secondsUntil) {
+    private static void agreesUnlessBeyondHorizon(
+            Course course, double n0, double percent, DoubleUnaryOperator secondsUntil) {
         double fallenS = secondsUntil.applyAsDouble(0.25 * n0);
         if (fallenS < 0.95 * FrothCourse.HORIZON_S) {
             near(course.crestS(), secondsUntil.applyAsDouble(0.99 * n0), percent);
@@ -231,9 +248,11 @@ class FrothCourseTest {
                 double risen = 0;
                 while (gas.left() > 0.02) {
                     double heights = risen;
-                    assertThat(gas.left()).as("spread %s, broken to %s, %s heights", spread, most, risen).isCloseTo(
-                            sum(spread, w -> Math.exp(-w * broken) * Math.max(0, 1 - w * heights)),
-                            within(CLASSES_ERROR / 100));
+                    assertThat(gas.left())
+                            .as("spread %s, broken to %s, %s heights", spread, most, risen)
+                            .isCloseTo(
+                                    sum(spread, w -> Math.exp(-w * broken) * Math.max(0, 1 - w * heights)),
+                                    within(CLASSES_ERROR / 100));
                     double step = 0.01 + 0.05 * risen;
                     gas.rise(step);
                     risen += step;
@@ -307,8 +326,8 @@ class FrothCourseTest {
             double depth = any.uniform(0.03, 0.1);
             double spread = any.uniform(1, 2);
             DoubleUnaryOperator pressure = emptiedIn(any.logUniform(20, 200));
-            Course here = FrothCourse.of(
-                    new Case(depth, mu, 1150, 0.07, 2.5e-3, AIR_PA, 300, 5, 1.25, spread), pressure);
+            Course here =
+                    FrothCourse.of(new Case(depth, mu, 1150, 0.07, 2.5e-3, AIR_PA, 300, 5, 1.25, spread), pressure);
             Course deeper = FrothCourse.of(
                     new Case(1.5 * depth, mu, 1150, 0.07, 2.5e-3, AIR_PA, 300, 5, 1.25, spread), pressure);
             assertThat(deeper.crestS()).as("%s", any).isGreaterThan(here.crestS());
@@ -320,15 +339,24 @@ class FrothCourseTest {
     @Test
     void half_the_step_gives_the_same_course() {
         Generated.tries(62, 300).forEach(any -> {
-            Case start = new Case(any.uniform(0.02, 0.15), any.logUniform(2, 80), any.uniform(950, 1500),
-                    any.uniform(0.02, 0.15), any.logUniform(5e-4, 5e-3), AIR_PA, any.logUniform(200, 8000), 5,
+            Case start = new Case(
+                    any.uniform(0.02, 0.15),
+                    any.logUniform(2, 80),
+                    any.uniform(950, 1500),
+                    any.uniform(0.02, 0.15),
+                    any.logUniform(5e-4, 5e-3),
+                    AIR_PA,
+                    any.logUniform(200, 8000),
+                    5,
                     any.uniform(1, 1.5));
             DoubleUnaryOperator pressure = emptiedIn(any.logUniform(8, 900));
             Course full = FrothCourse.of(start, pressure);
             Course half = FrothCourse.of(start, pressure, 0.5);
-            assertThat(half.crestS()).as("crest, %s, %s", any, start)
+            assertThat(half.crestS())
+                    .as("crest, %s, %s", any, start)
                     .isCloseTo(full.crestS(), withinPercentage(STEP_ERROR));
-            assertThat(half.crestFactor()).as("height, %s", any)
+            assertThat(half.crestFactor())
+                    .as("height, %s", any)
                     .isCloseTo(full.crestFactor(), withinPercentage(STEP_ERROR));
             sameOrNever(half.fallBegunS(), full.fallBegunS());
             sameOrNever(half.fallenS(), full.fallenS());
@@ -373,9 +401,16 @@ class FrothCourseTest {
     @Test
     void the_course_is_in_order_and_within_bounds() {
         Generated.tries(64, 300).forEach(any -> {
-            Case start = new Case(any.uniform(0.01, 0.3), any.logUniform(0.1, 200), any.uniform(900, 2000),
-                    any.uniform(0.001, 0.3), any.logUniform(1e-4, 1e-2), AIR_PA, any.logUniform(50, 20_000),
-                    any.uniform(1.5, 6), any.uniform(1, 1.5));
+            Case start = new Case(
+                    any.uniform(0.01, 0.3),
+                    any.logUniform(0.1, 200),
+                    any.uniform(900, 2000),
+                    any.uniform(0.001, 0.3),
+                    any.logUniform(1e-4, 1e-2),
+                    AIR_PA,
+                    any.logUniform(50, 20_000),
+                    any.uniform(1.5, 6),
+                    any.uniform(1, 1.5));
             Course course = FrothCourse.of(start, emptiedIn(any.logUniform(5, 2000)));
             assertThat(course.crestFactor()).as("%s", any).isBetween(1.0, start.cap() * (1 + 1e-9));
             assertThat(course.crestS()).as("%s", any).isLessThanOrEqualTo(course.fallBegunS());
@@ -409,12 +444,21 @@ class FrothCourseTest {
     @Test
     void without_vacuum_or_without_air_nothing_rises() {
         Case airless = new Case(0.07, 20, 1150, 0, 2.5e-3, AIR_PA, ULTIMATE_PA, 5, 1.25);
-        Course never = new Course(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, 1, Double.POSITIVE_INFINITY,
-                Double.POSITIVE_INFINITY, 0);
-        assertThat(FrothCourse.of(airless, emptiedIn(30))).usingRecursiveComparison()
-                .ignoringFields("gasLeftAtFallen").isEqualTo(never);
-        assertThat(FrothCourse.of(SILICONE, t -> AIR_PA)).usingRecursiveComparison()
-                .ignoringFields("gasLeftAtFallen").isEqualTo(never);
+        Course never = new Course(
+                Double.POSITIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                1,
+                Double.POSITIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                0);
+        assertThat(FrothCourse.of(airless, emptiedIn(30)))
+                .usingRecursiveComparison()
+                .ignoringFields("gasLeftAtFallen")
+                .isEqualTo(never);
+        assertThat(FrothCourse.of(SILICONE, t -> AIR_PA))
+                .usingRecursiveComparison()
+                .ignoringFields("gasLeftAtFallen")
+                .isEqualTo(never);
         // A pressure above the air's is no vacuum either.
         assertThat(FrothCourse.of(SILICONE, t -> 1.2 * AIR_PA).crestFactor()).isEqualTo(1);
     }
@@ -430,8 +474,12 @@ class FrothCourseTest {
         refused(x -> new Case(0.07, 20, 1150, 0.07, 2e-3, 1e5, x, 5, 1).cap(), NOT_POSITIVE);
         refused(x -> new Case(0.07, 20, 1150, 0.07, 2e-3, 1e5, 300, x, 1).cap(), Double.NaN, 0.5);
         refused(x -> new Case(0.07, 20, 1150, 0.07, 2e-3, 1e5, 300, 5, x).cap(), NOT_POSITIVE);
-        refused(x -> new Case(0.07, 20, 1150, 0.07, 2e-3, 1e5, 300, 5, 1, x).cap(), Double.NaN,
-                Double.POSITIVE_INFINITY, 0.9, 2.1);
+        refused(
+                x -> new Case(0.07, 20, 1150, 0.07, 2e-3, 1e5, 300, 5, 1, x).cap(),
+                Double.NaN,
+                Double.POSITIVE_INFINITY,
+                0.9,
+                2.1);
         refused(x -> FrothCourse.of(SILICONE, t -> t < 20 ? AIR_PA : x).crestS(), NOT_POSITIVE);
     }
 }

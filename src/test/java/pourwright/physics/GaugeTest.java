@@ -29,7 +29,8 @@ class GaugeTest {
     @Test
     void readsBelowLocalAirAtSeaLevel() {
         // 29 inHg of vacuum at 1013.25 hPa is 31.197 mbar absolute (computed from the definitions).
-        assertThat(Gauge.absolutePa(29 * INHG_PA, GaugeKind.BELOW_LOCAL_AIR, 101_325)).isCloseTo(3119.7, within(0.05));
+        assertThat(Gauge.absolutePa(29 * INHG_PA, GaugeKind.BELOW_LOCAL_AIR, 101_325))
+                .isCloseTo(3119.7, within(0.05));
     }
 
     @ParameterizedTest
@@ -56,9 +57,11 @@ class GaugeTest {
         // Industrial Instrumentation, ch. 2.
         assertThat(Gauge.readingPa(500 * MMHG_PA, GaugeKind.ABOVE_LOCAL_AIR, 760 * MMHG_PA))
                 .isCloseTo(-260 * MMHG_PA, within(ROUNDING_PA));
-        // Compartment at 400 kPa gauge, barometer 720 mmHg with g 9.81: 496.06 kPa; Singh, Applied Thermodynamics, ex. 10.
+        // Compartment at 400 kPa gauge, barometer 720 mmHg with g 9.81: 496.06 kPa; Singh, Applied Thermodynamics, ex.
+        // 10.
         double barometerPa = 13_600 * 9.81 * 0.720;
-        assertThat(Gauge.absolutePa(400e3, GaugeKind.ABOVE_LOCAL_AIR, barometerPa)).isCloseTo(496.06e3, within(PRINTED_PA));
+        assertThat(Gauge.absolutePa(400e3, GaugeKind.ABOVE_LOCAL_AIR, barometerPa))
+                .isCloseTo(496.06e3, within(PRINTED_PA));
         // Barometer 750 mmHg, liquid 5 m deep of relative density 0.85: 141.466 kPa with water at 9790 N/m3;
         // Subramanya, 1000 Solved Problems in Fluid Mechanics, ex. 2.2.
         double localPa = 13.6 * 9790 * 0.750;
@@ -73,7 +76,10 @@ class GaugeTest {
             double absolutePa = some.uniform(0, barometerPa);
             GaugeKind kind = some.pick(GaugeKind.values());
             double back = Gauge.absolutePa(Gauge.readingPa(absolutePa, kind, barometerPa), kind, barometerPa);
-            assertThat(back).as("%s", some).isCloseTo(absolutePa, within(ROUNDING_PA)).isNotNegative();
+            assertThat(back)
+                    .as("%s", some)
+                    .isCloseTo(absolutePa, within(ROUNDING_PA))
+                    .isNotNegative();
         });
     }
 
@@ -85,7 +91,8 @@ class GaugeTest {
             double lowAirPa = Atmosphere.barometricPressurePa(lowM);
             double highAirPa = Atmosphere.barometricPressurePa(highM);
             double readingPa = some.uniform(0, highAirPa);
-            assertThat(Gauge.absolutePa(readingPa, GaugeKind.BELOW_LOCAL_AIR, highAirPa)).as("%s", some)
+            assertThat(Gauge.absolutePa(readingPa, GaugeKind.BELOW_LOCAL_AIR, highAirPa))
+                    .as("%s", some)
                     .isLessThan(Gauge.absolutePa(readingPa, GaugeKind.BELOW_LOCAL_AIR, lowAirPa));
             assertThat(Gauge.deepestBelowLocalAirPa(highAirPa)).isLessThan(Gauge.deepestBelowLocalAirPa(lowAirPa));
         });
@@ -96,20 +103,27 @@ class GaugeTest {
         assertThat(Gauge.absolutePa(90_000, GaugeKind.BELOW_LOCAL_AIR, 90_000)).isZero();
         assertThat(Gauge.absolutePa(-90_000, GaugeKind.ABOVE_LOCAL_AIR, 90_000)).isZero();
         assertThat(Gauge.absolutePa(0, GaugeKind.ABSOLUTE, 90_000)).isZero();
-        assertThatCode(() -> Gauge.readingPa(90_000, GaugeKind.BELOW_LOCAL_AIR, 90_000)).doesNotThrowAnyException();
+        assertThatCode(() -> Gauge.readingPa(90_000, GaugeKind.BELOW_LOCAL_AIR, 90_000))
+                .doesNotThrowAnyException();
     }
 
     @Test
     void refusesOtherImpossibleReadings() {
         assertThatThrownBy(() -> Gauge.absolutePa(-1, GaugeKind.ABSOLUTE, 101_325))
-                .isInstanceOf(PhysicsException.class).hasMessageContaining("least that is possible is 0 Pa");
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("least that is possible is 0 Pa");
         assertThatThrownBy(() -> Gauge.absolutePa(-1, GaugeKind.BELOW_LOCAL_AIR, 101_325))
-                .isInstanceOf(PhysicsException.class).hasMessageContaining("without a sign").hasMessageContaining("101325 Pa");
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("without a sign")
+                .hasMessageContaining("101325 Pa");
         assertThatThrownBy(() -> Gauge.absolutePa(-101_326, GaugeKind.ABOVE_LOCAL_AIR, 101_325))
-                .isInstanceOf(PhysicsException.class).hasMessageContaining("most that is possible is 101325 Pa");
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("most that is possible is 101325 Pa");
         assertThatThrownBy(() -> Gauge.readingPa(101_326, GaugeKind.BELOW_LOCAL_AIR, 101_325))
-                .isInstanceOf(PhysicsException.class).hasMessageContaining("most that is possible is 101325 Pa");
-        assertThatThrownBy(() -> Gauge.readingPa(-1, GaugeKind.ABSOLUTE, 101_325)).isInstanceOf(PhysicsException.class);
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("most that is possible is 101325 Pa");
+        assertThatThrownBy(() -> Gauge.readingPa(-1, GaugeKind.ABSOLUTE, 101_325))
+                .isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> Gauge.absolutePa(1, null, 101_325)).isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> Gauge.readingPa(1, null, 101_325)).isInstanceOf(PhysicsException.class);
     }
@@ -129,6 +143,7 @@ class GaugeTest {
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
     void refusesABarometerThatCannotBe(double barometerPa) {
         assertThatThrownBy(() -> Gauge.deepestBelowLocalAirPa(barometerPa))
-                .isInstanceOf(PhysicsException.class).hasMessageContaining("barometer");
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("barometer");
     }
 }

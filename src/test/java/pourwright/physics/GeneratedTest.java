@@ -13,19 +13,28 @@ class GeneratedTest {
 
     @Test
     void repeatsItselfForTheSameSeedOnly() {
-        assertThat(values(1)).isEqualTo(values(1)).isNotEqualTo(values(2)).doesNotHaveDuplicates().hasSize(100);
+        assertThat(values(1))
+                .isEqualTo(values(1))
+                .isNotEqualTo(values(2))
+                .doesNotHaveDuplicates()
+                .hasSize(100);
     }
 
     @Test
     void staysInsideItsLimitsAndReachesAllDecades() {
-        List<Double> values = Generated.tries(3, 1000).map(some -> some.logUniform(1e-3, 1e3)).collect(Collectors.toList());
+        List<Double> values =
+                Generated.tries(3, 1000).map(some -> some.logUniform(1e-3, 1e3)).collect(Collectors.toList());
         assertThat(values).allMatch(value -> value >= 1e-3 && value <= 1e3);
         for (int decade = -3; decade < 3; decade++) {
             double low = Math.pow(10, decade);
-            assertThat(values).filteredOn(value -> value >= low && value < 10 * low).hasSizeGreaterThan(100);
+            assertThat(values)
+                    .filteredOn(value -> value >= low && value < 10 * low)
+                    .hasSizeGreaterThan(100);
         }
-        assertThat(Generated.tries(4, 1000).map(some -> some.whole(1, 3)).distinct()).containsExactlyInAnyOrder(1, 2, 3);
-        assertThat(Generated.tries(5, 1000).map(some -> some.pick("a", "b")).distinct()).containsExactlyInAnyOrder("a", "b");
+        assertThat(Generated.tries(4, 1000).map(some -> some.whole(1, 3)).distinct())
+                .containsExactlyInAnyOrder(1, 2, 3);
+        assertThat(Generated.tries(5, 1000).map(some -> some.pick("a", "b")).distinct())
+                .containsExactlyInAnyOrder("a", "b");
     }
 
     @Test

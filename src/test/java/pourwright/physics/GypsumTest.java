@@ -18,18 +18,27 @@ class GypsumTest {
 
     @ParameterizedTest
     @CsvSource({
-        // Water per 100, published dry density, theory: five generic plaster classes of a glass-craft reference page, 2009.
+        // Water per 100, published dry density, theory: five generic plaster classes of a glass-craft reference page,
+        // 2009.
         // Its sixth row (32 per 100, 1914 kg/m3) prints the wet density in the dry column and is checked as such below.
-        "70, 1106, 1116", "65, 1162, 1171", "74, 1057, 1076", "45, 1442, 1460", "38, 1588, 1597"})
+        "70, 1106, 1116",
+        "65, 1162, 1171",
+        "74, 1057, 1076",
+        "45, 1442, 1460",
+        "38, 1588, 1597"
+    })
     void givesPublishedDryDensities(double water, double publishedKgPerM3, double theoryKgPerM3) {
-        assertThat(Gypsum.dryDensity(water)).isCloseTo(publishedKgPerM3, withinPercentage(PUBLISHED_PERCENT))
+        assertThat(Gypsum.dryDensity(water))
+                .isCloseTo(publishedKgPerM3, withinPercentage(PUBLISHED_PERCENT))
                 .isCloseTo(theoryKgPerM3, within(1.0));
     }
 
     @Test
     void givesTheWetDensity() {
         // 32 per 100: 1933 kg/m3 computed, 1914 published (same page, last row).
-        assertThat(Gypsum.wetDensity(32)).isCloseTo(1933, within(1.0)).isCloseTo(1914, withinPercentage(PUBLISHED_PERCENT));
+        assertThat(Gypsum.wetDensity(32))
+                .isCloseTo(1933, within(1.0))
+                .isCloseTo(1914, withinPercentage(PUBLISHED_PERCENT));
     }
 
     @Test
@@ -60,7 +69,8 @@ class GypsumTest {
             // Volumes add: 100 of powder and the water fill the mix.
             assertThat((100 + water) / wet).isCloseTo(100 / 2757.0 + water / 1000, withinPercentage(1e-10));
             // Only the water beyond the bound 18.6 dries out.
-            assertThat(dry / wet).isCloseTo((100 + Gypsum.BOUND_WATER_PER_100) / (100 + water), withinPercentage(1e-10));
+            assertThat(dry / wet)
+                    .isCloseTo((100 + Gypsum.BOUND_WATER_PER_100) / (100 + water), withinPercentage(1e-10));
         });
         // With half of the water it needs, half of the powder sets.
         double half = Gypsum.BOUND_WATER_PER_100 / 2;
@@ -70,15 +80,21 @@ class GypsumTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, 301, Double.NaN, Double.POSITIVE_INFINITY})
     void refusesImpossibleMixes(double water) {
-        assertThatThrownBy(() -> Gypsum.wetDensity(water)).isInstanceOf(PhysicsException.class).hasMessageContaining("water");
-        assertThatThrownBy(() -> Gypsum.dryDensity(water)).isInstanceOf(PhysicsException.class).hasMessageContaining("water");
+        assertThatThrownBy(() -> Gypsum.wetDensity(water))
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("water");
+        assertThatThrownBy(() -> Gypsum.dryDensity(water))
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("water");
         assertThatThrownBy(() -> Gypsum.adiabaticRiseK(water, 1)).isInstanceOf(PhysicsException.class);
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
     void refusesImpossibleHeat(double heat) {
-        assertThatThrownBy(() -> Gypsum.adiabaticRiseK(70, heat)).isInstanceOf(PhysicsException.class).hasMessageContaining("heat");
+        assertThatThrownBy(() -> Gypsum.adiabaticRiseK(70, heat))
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("heat");
     }
 
     @Test

@@ -26,7 +26,8 @@ class KamalSourourTest {
         "20, 0.1, 26112", "20, 0.3, 47252", "20, 0.5, 66478", "20, 0.6, 78941",
         "25, 0.1, 17755", "25, 0.3, 32060", "25, 0.5, 45057", "25, 0.6, 53482",
         "30, 0.1, 12227", "30, 0.3, 22031", "30, 0.5, 30933", "30, 0.6, 36702",
-        "40, 0.1, 6009", "40, 0.3, 10784", "40, 0.5, 15114", "40, 0.6, 17918"})
+        "40, 0.1, 6009", "40, 0.3, 10784", "40, 0.5, 15114", "40, 0.6, 17918"
+    })
     void cures_at_constant_temperature(double celsius, double conversion, double timeS) {
         assertThat(REFERENCE.isothermalTimeS(celsius + Constants.ZERO_CELSIUS_K, conversion))
                 .isCloseTo(timeS, withinPercentage(PRINTED_DIGITS));
@@ -44,13 +45,17 @@ class KamalSourourTest {
     void the_rate_sees_exactly_the_start_plus_rise_times_conversion() {
         // 298.15 K + 0.6 × 180 K = 406.15 K: the last rate asked for must be at that temperature.
         double[] last = new double[2];
-        Cure.timeToConversionS((a, kelvin) -> {
-            if (a > last[0]) {
-                last[0] = a;
-                last[1] = kelvin;
-            }
-            return REFERENCE.ratePerS(a, kelvin);
-        }, 298.15, 180, 0.6);
+        Cure.timeToConversionS(
+                (a, kelvin) -> {
+                    if (a > last[0]) {
+                        last[0] = a;
+                        last[1] = kelvin;
+                    }
+                    return REFERENCE.ratePerS(a, kelvin);
+                },
+                298.15,
+                180,
+                0.6);
         assertThat(last[1]).isCloseTo(406.15, withinPercentage(1e-9));
     }
 
@@ -61,8 +66,12 @@ class KamalSourourTest {
             double a = any.uniform(0.05, 0.9);
             double here = REFERENCE.isothermalTimeS(kelvin, a);
             assertThat(REFERENCE.isothermalTimeS(kelvin + 2, a)).as("%s", any).isLessThan(here);
-            assertThat(REFERENCE.isothermalTimeS(kelvin, a + 0.02)).as("%s", any).isGreaterThan(here);
-            assertThat(REFERENCE.adiabaticTimeS(kelvin, any.uniform(1, 250), a)).as("%s", any).isLessThan(here);
+            assertThat(REFERENCE.isothermalTimeS(kelvin, a + 0.02))
+                    .as("%s", any)
+                    .isGreaterThan(here);
+            assertThat(REFERENCE.adiabaticTimeS(kelvin, any.uniform(1, 250), a))
+                    .as("%s", any)
+                    .isLessThan(here);
             assertThat(REFERENCE.adiabaticTimeS(kelvin, 0, a)).as("%s", any).isEqualTo(here);
         });
     }

@@ -17,7 +17,8 @@ class LeakRateTest {
     @Test
     void givesThePublishedVacuumDecayExample() {
         // 2.0000 L from 25.300 to 50.600 kPa in 70 s: 7.229 mbar L/s, which is 2.9657e-4 mol/s at 293.15 K.
-        // US Code of Federal Regulations, 40 CFR 1065.644, vacuum-decay example: inputs, and 0.00030 mol/s (from memory).
+        // US Code of Federal Regulations, 40 CFR 1065.644, vacuum-decay example: inputs, and 0.00030 mol/s (from
+        // memory).
         double leak = LeakRate.paM3PerS(2e-3, 50_600 - 25_300, 70);
         assertThat(leak).isCloseTo(0.7229, within(5e-5));
         assertThat(leak / (8.314472 * 293.15)).isCloseTo(0.00030, within(5e-6));
@@ -42,9 +43,12 @@ class LeakRateTest {
             double risePa = some.logUniform(1, 1e4);
             double timeS = some.logUniform(1, 1e4);
             double leak = LeakRate.paM3PerS(volumeM3, risePa, timeS);
-            assertThat(LeakRate.paM3PerS(2 * volumeM3, risePa, timeS)).isCloseTo(2 * leak, withinPercentage(ROUNDING_PERCENT));
-            assertThat(LeakRate.paM3PerS(volumeM3, 3 * risePa, timeS)).isCloseTo(3 * leak, withinPercentage(ROUNDING_PERCENT));
-            assertThat(LeakRate.paM3PerS(volumeM3, risePa / 2, timeS / 2)).isCloseTo(leak, withinPercentage(ROUNDING_PERCENT));
+            assertThat(LeakRate.paM3PerS(2 * volumeM3, risePa, timeS))
+                    .isCloseTo(2 * leak, withinPercentage(ROUNDING_PERCENT));
+            assertThat(LeakRate.paM3PerS(volumeM3, 3 * risePa, timeS))
+                    .isCloseTo(3 * leak, withinPercentage(ROUNDING_PERCENT));
+            assertThat(LeakRate.paM3PerS(volumeM3, risePa / 2, timeS / 2))
+                    .isCloseTo(leak, withinPercentage(ROUNDING_PERCENT));
         });
         assertThat(LeakRate.paM3PerS(1, 0, 1)).isZero();
     }
@@ -55,6 +59,8 @@ class LeakRateTest {
         assertThatThrownBy(() -> LeakRate.paM3PerS(bad, 1, 1)).isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> LeakRate.paM3PerS(1, bad, 1)).isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> LeakRate.paM3PerS(1, 1, bad)).isInstanceOf(PhysicsException.class);
-        assertThatThrownBy(() -> LeakRate.paM3PerS(1, 1, 0)).isInstanceOf(PhysicsException.class).hasMessageContaining("time");
+        assertThatThrownBy(() -> LeakRate.paM3PerS(1, 1, 0))
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("time");
     }
 }

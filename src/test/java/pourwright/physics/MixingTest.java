@@ -32,7 +32,8 @@ class MixingTest {
         // Arithmetic: 1 : 1 by volume at 1050 and 1155 kg/m3 is 100 : 110 by mass.
         assertThat(Mixing.massPartsFromVolumeParts(new double[] {100, 100}, new double[] {1050, 1155})[1])
                 .isCloseTo(110, within(1e-9));
-        assertThat(Mixing.massPartsFromVolumeParts(new double[] {2, 1}, new double[] {1100, 1100})).containsExactly(2, 1);
+        assertThat(Mixing.massPartsFromVolumeParts(new double[] {2, 1}, new double[] {1100, 1100}))
+                .containsExactly(2, 1);
     }
 
     @Test
@@ -69,7 +70,8 @@ class MixingTest {
         assertThatThrownBy(() -> Mixing.partMassesKg(1, 0, 0)).isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> Mixing.partMassesKg(1, (double[]) null)).isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> Mixing.massPartsFromVolumeParts(new double[] {1, 1}, new double[] {1000}))
-                .isInstanceOf(PhysicsException.class).hasMessageContaining("one density");
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("one density");
         assertThatThrownBy(() -> Mixing.massPartsFromVolumeParts(new double[] {1, 1}, null))
                 .isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> Mixing.massPartsFromVolumeParts(new double[] {1, 1}, new double[] {1000, 0}))

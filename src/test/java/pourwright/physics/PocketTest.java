@@ -33,7 +33,9 @@ class PocketTest {
         // tension in the residue, 120 Pa in 101865 for a sphere of 0.4 mm.
         double headM = 540 / (1100 * Constants.G);
         double left = Pocket.residueM3(1e-9, 3000, AIR_PA, 1100, headM, 0.03, 3e-3);
-        assertThat(left / 1e-9).isCloseTo(3580.0 / 101_865, withinPercentage(0.5)).isLessThan(3580.0 / 101_865);
+        assertThat(left / 1e-9)
+                .isCloseTo(3580.0 / 101_865, withinPercentage(0.5))
+                .isLessThan(3580.0 / 101_865);
     }
 
     @Test
@@ -60,15 +62,18 @@ class PocketTest {
             double head = any.uniform(0, 0.3);
             double left = Pocket.residueM3(volume, chamberPa, AIR_PA, 1100, head, 0.03, 3e-3);
             assertThat(left).isPositive().isLessThanOrEqualTo(volume);
-            assertThat(Pocket.residueM3(volume, 0.9 * chamberPa, AIR_PA, 1100, head, 0.03, 3e-3)).isLessThan(left);
-            assertThat(Pocket.residueM3(volume, chamberPa, AIR_PA, 1100, head + 0.01, 0.03, 3e-3)).isGreaterThan(left);
+            assertThat(Pocket.residueM3(volume, 0.9 * chamberPa, AIR_PA, 1100, head, 0.03, 3e-3))
+                    .isLessThan(left);
+            assertThat(Pocket.residueM3(volume, chamberPa, AIR_PA, 1100, head + 0.01, 0.03, 3e-3))
+                    .isGreaterThan(left);
         });
     }
 
     @Test
     void ends_of_the_scale() {
         assertThat(Pocket.residueM3(1e-6, AIR_PA, AIR_PA, 1100, 0.1, 0, 5e-3)).isCloseTo(1e-6, within(1e-18));
-        assertThat(Pocket.residueM3(1e-6, AIR_PA, AIR_PA, 1100, 0.1, 0.03, 1e-5)).isEqualTo(1e-6);
+        assertThat(Pocket.residueM3(1e-6, AIR_PA, AIR_PA, 1100, 0.1, 0.03, 1e-5))
+                .isEqualTo(1e-6);
         assertThat(Pocket.residueM3(1e-6, 0, AIR_PA, 1100, 0, 0, 5e-3)).isZero();
     }
 

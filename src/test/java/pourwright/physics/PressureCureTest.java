@@ -32,7 +32,8 @@ class PressureCureTest {
         assertThat(PressureCure.volumeRatio(60 * PSI_PA, ATM_PA)).isCloseTo(0.197, within(PRINTED));
         assertThat(PressureCure.diameterRatio(60 * PSI_PA, ATM_PA)).isCloseTo(0.582, within(PRINTED));
         assertThat(1 / PressureCure.volumeRatio(60 * PSI_PA, ATM_PA)).isCloseTo(5.1, within(0.05));
-        assertThat(1 / PressureCure.volumeRatio(60 * PSI_PA, Atmosphere.barometricPressurePa(1500))).isCloseTo(5.9, within(0.05));
+        assertThat(1 / PressureCure.volumeRatio(60 * PSI_PA, Atmosphere.barometricPressurePa(1500)))
+                .isCloseTo(5.9, within(0.05));
     }
 
     @Test
@@ -52,7 +53,8 @@ class PressureCureTest {
             double gaugePa = some.logUniform(1, 1e7);
             double ratio = PressureCure.volumeRatio(gaugePa, airPa);
             assertThat(ratio * (airPa + gaugePa)).as("%s", some).isCloseTo(airPa, withinPercentage(1e-10));
-            assertThat(Math.pow(PressureCure.diameterRatio(gaugePa, airPa), 3)).isCloseTo(ratio, withinPercentage(1e-10));
+            assertThat(Math.pow(PressureCure.diameterRatio(gaugePa, airPa), 3))
+                    .isCloseTo(ratio, withinPercentage(1e-10));
             assertThat(PressureCure.volumeRatio(1.1 * gaugePa, airPa)).isLessThan(ratio);
         });
         assertThat(PressureCure.volumeRatio(0, ATM_PA)).isEqualTo(1);

@@ -42,8 +42,8 @@ class PumpDownCourseTest {
         Generated.tries(61, 400).forEach(some -> {
             double volumeM3 = some.logUniform(0.001, 0.2);
             Pump pump = new Pump(some.logUniform(1e-4, 1e-2), some.pick(0.0, some.logUniform(0.1, 200)));
-            VacuumLine line = some.pick(VacuumLine.NONE,
-                    new VacuumLine(some.logUniform(0.002, 0.03), some.logUniform(0.2, 5)));
+            VacuumLine line =
+                    some.pick(VacuumLine.NONE, new VacuumLine(some.logUniform(0.002, 0.03), some.logUniform(0.2, 5)));
             double load = some.pick(0.0, some.logUniform(1e-4, 0.02));
             double floorPa = PumpDown.reachablePressurePa(pump, line, load, ATM_PA);
             if (floorPa > ATM_PA / 2) {
@@ -52,7 +52,8 @@ class PumpDownCourseTest {
             double abovePa = some.logUniform(1e-5, 0.9) * (ATM_PA - floorPa);
             double timeS = PumpDown.timeS(volumeM3, ATM_PA, floorPa + abovePa, pump, line, load);
             PumpDownCourse course = PumpDown.course(volumeM3, ATM_PA, pump, line, load);
-            assertThat(course.pressurePaAt(timeS)).as("%s", some)
+            assertThat(course.pressurePaAt(timeS))
+                    .as("%s", some)
                     .isCloseTo(floorPa + abovePa, within(PROMISED_SHARE * abovePa));
             assertThat(course.floorPa()).isEqualTo(floorPa);
         });
@@ -76,9 +77,13 @@ class PumpDownCourseTest {
             PumpDownCourse course = PumpDown.course(0.03, startPa, PUMP, HOSE, 0.005);
             for (double timeS : new double[] {1, 10, 60, 200, 900}) {
                 double expectedPa = new DormandPrince853Integrator(1e-6, 50, 1e-9, 1e-11)
-                        .integrate(equation, new ODEState(0, new double[] {startPa}), timeS).getPrimaryState()[0];
-                assertThat(course.pressurePaAt(timeS)).as("from %s Pa after %s s", startPa, timeS)
-                        .isCloseTo(expectedPa, within(PROMISED_SHARE * Math.abs(expectedPa - course.floorPa()) + SOLVER_PA));
+                        .integrate(equation, new ODEState(0, new double[] {startPa}), timeS)
+                        .getPrimaryState()[0];
+                assertThat(course.pressurePaAt(timeS))
+                        .as("from %s Pa after %s s", startPa, timeS)
+                        .isCloseTo(
+                                expectedPa,
+                                within(PROMISED_SHARE * Math.abs(expectedPa - course.floorPa()) + SOLVER_PA));
             }
         }
     }
@@ -107,7 +112,8 @@ class PumpDownCourseTest {
         PumpDownCourse large = PumpDown.course(0.03, ATM_PA, PUMP, line, 1e4, ATM_PA);
         assertThat(large.pressurePaAt(100)).isEqualTo(ATM_PA);
         assertThat(large.floorPa()).isEqualTo(ATM_PA);
-        assertThat(PumpDown.course(0.03, ATM_PA, PUMP, line, 1e4).pressurePaAt(100)).isGreaterThan(ATM_PA);
+        assertThat(PumpDown.course(0.03, ATM_PA, PUMP, line, 1e4).pressurePaAt(100))
+                .isGreaterThan(ATM_PA);
     }
 
     @ParameterizedTest
@@ -117,23 +123,28 @@ class PumpDownCourseTest {
         double floorPa = PumpDown.reachablePressurePa(PUMP, line, 0.005, ATM_PA);
         PumpDownCourse course = PumpDown.course(0.03, floorPa, PUMP, line, 0.005);
         assertThat(course.pressurePaAt(100)).isCloseTo(floorPa, withinPercentage(ROUNDING_PERCENT));
-        assertThat(PumpDown.course(0.03, 0, new Pump(1e-3, 0), line, 0).pressurePaAt(5)).isZero();
+        assertThat(PumpDown.course(0.03, 0, new Pump(1e-3, 0), line, 0).pressurePaAt(5))
+                .isZero();
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {-1, Double.NaN, Double.NEGATIVE_INFINITY})
     void refusesImpossibleInputs(double bad) {
         PumpDownCourse course = PumpDown.course(0.03, ATM_PA, PUMP, HOSE, 0);
-        assertThatThrownBy(() -> course.pressurePaAt(bad)).isInstanceOf(PhysicsException.class).hasMessageContaining("time");
+        assertThatThrownBy(() -> course.pressurePaAt(bad))
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("time");
         assertThatThrownBy(() -> PumpDown.course(bad, ATM_PA, PUMP, HOSE, 0)).isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> PumpDown.course(0.03, bad, PUMP, HOSE, 0)).isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> PumpDown.course(0.03, ATM_PA, PUMP, HOSE, bad)).isInstanceOf(PhysicsException.class);
-        assertThatThrownBy(() -> PumpDown.course(0.03, ATM_PA, PUMP, HOSE, 0, bad)).isInstanceOf(PhysicsException.class);
+        assertThatThrownBy(() -> PumpDown.course(0.03, ATM_PA, PUMP, HOSE, 0, bad))
+                .isInstanceOf(PhysicsException.class);
     }
 
     @Test
     void refusesAStartAboveTheBarometerAndWhatIsMissing() {
-        assertThatThrownBy(() -> PumpDown.course(0.03, ATM_PA, PUMP, HOSE, 0, 9e4)).isInstanceOf(PhysicsException.class);
+        assertThatThrownBy(() -> PumpDown.course(0.03, ATM_PA, PUMP, HOSE, 0, 9e4))
+                .isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> PumpDown.course(0.03, ATM_PA, null, HOSE, 0)).isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> PumpDown.course(0.03, ATM_PA, PUMP, null, 0)).isInstanceOf(PhysicsException.class);
     }

@@ -25,9 +25,13 @@ class PumpLineTest {
 
     @ParameterizedTest
     @CsvSource({
-        // Bore mm (hose 150 cm, pump 2 L/s), then effective speed in L/s at 1000, 100, 10 and 1 mbar: exact solutions of
+        // Bore mm (hose 150 cm, pump 2 L/s), then effective speed in L/s at 1000, 100, 10 and 1 mbar: exact solutions
+        // of
         // S pp = C((p+pp)/2)(p-pp) with Knudsen's conductance at the MEAN pressure, computed independently.
-        "10, 1.996, 1.956, 1.607, 0.475", "6, 1.966, 1.687, 0.549, 0.072", "4, 1.834, 0.914, 0.119, 0.016"})
+        "10, 1.996, 1.956, 1.607, 0.475",
+        "6, 1.966, 1.687, 0.549, 0.072",
+        "4, 1.834, 0.914, 0.119, 0.016"
+    })
     void givesTheEffectiveSpeedsOfThinHoses(double boreMm, double at1000, double at100, double at10, double at1) {
         Pump pump = new Pump(2 * M3_PER_L, 0);
         VacuumLine line = new VacuumLine(boreMm / 1000, 1.5);
@@ -65,12 +69,20 @@ class PumpLineTest {
             Pump pump = new Pump(some.logUniform(1e-4, 1e-2), some.pick(0.0, some.logUniform(0.01, 1000)));
             VacuumLine line = new VacuumLine(some.logUniform(0.002, 0.04), some.logUniform(0.2, 5));
             double chamberPa = pump.ultimatePa() + some.logUniform(0.1, 1e5);
-            double inletRisePa = new BracketingNthOrderBrentSolver(1e-16, 1e-12 * chamberPa, 5).solve(500, x -> {
-                double inletPa = pump.ultimatePa() + x;
-                return pump.speedM3PerS() * x - TubeConductance.m3PerS(line.boreM(), line.lengthM(),
-                        (chamberPa + inletPa) / 2) * (chamberPa - inletPa);
-            }, 0, chamberPa - pump.ultimatePa());
-            assertThat(PumpLine.throughput(chamberPa, pump, line)).as("%s", some)
+            double inletRisePa = new BracketingNthOrderBrentSolver(1e-16, 1e-12 * chamberPa, 5)
+                    .solve(
+                            500,
+                            x -> {
+                                double inletPa = pump.ultimatePa() + x;
+                                return pump.speedM3PerS() * x
+                                        - TubeConductance.m3PerS(
+                                                        line.boreM(), line.lengthM(), (chamberPa + inletPa) / 2)
+                                                * (chamberPa - inletPa);
+                            },
+                            0,
+                            chamberPa - pump.ultimatePa());
+            assertThat(PumpLine.throughput(chamberPa, pump, line))
+                    .as("%s", some)
                     .isCloseTo(pump.speedM3PerS() * inletRisePa, withinPercentage(1e-3));
         });
     }
@@ -131,11 +143,16 @@ class PumpLineTest {
     @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
     void refusesImpossibleInputs(double bad) {
         Pump pump = new Pump(2e-3, 50);
-        assertThatThrownBy(() -> PumpLine.throughput(bad, pump, VacuumLine.NONE)).isInstanceOf(PhysicsException.class);
+        assertThatThrownBy(() -> PumpLine.throughput(bad, pump, VacuumLine.NONE))
+                .isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> PumpLine.effectiveSpeedM3PerS(bad, pump, VacuumLine.NONE))
                 .isInstanceOf(PhysicsException.class);
-        assertThatThrownBy(() -> new Pump(bad, 0)).isInstanceOf(PhysicsException.class).hasMessageContaining("speed");
-        assertThatThrownBy(() -> new Pump(1, bad)).isInstanceOf(PhysicsException.class).hasMessageContaining("ultimate");
+        assertThatThrownBy(() -> new Pump(bad, 0))
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("speed");
+        assertThatThrownBy(() -> new Pump(1, bad))
+                .isInstanceOf(PhysicsException.class)
+                .hasMessageContaining("ultimate");
     }
 
     @Test

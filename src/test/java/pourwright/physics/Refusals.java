@@ -16,8 +16,7 @@ final class Refusals {
     /** What no share can be. */
     static final double[] NO_SHARE = {Double.NaN, Double.POSITIVE_INFINITY, -0.01, 1.01};
 
-    private Refusals() {
-    }
+    private Refusals() {}
 
     static void refused(DoubleUnaryOperator function, double... inputs) {
         for (double input : inputs) {

@@ -25,10 +25,16 @@ class TubeConductanceTest {
 
     @ParameterizedTest
     @CsvSource({
-        // bore cm, length cm, pressure mbar, C in L/s: computed independently from Knudsen's formula in the trade's units
+        // bore cm, length cm, pressure mbar, C in L/s: computed independently from Knudsen's formula in the trade's
+        // units
         // ("Fundamentals of vacuum technology", eq. 1.26).
-        "1, 100, 1e-4, 0.12060", "1, 100, 0.01, 0.11834", "1, 100, 1, 1.44812", "1, 100, 100, 135.098",
-        "0.6, 100, 10, 1.77078", "0.6, 100, 1, 0.196168"})
+        "1, 100, 1e-4, 0.12060",
+        "1, 100, 0.01, 0.11834",
+        "1, 100, 1, 1.44812",
+        "1, 100, 100, 135.098",
+        "0.6, 100, 10, 1.77078",
+        "0.6, 100, 1, 0.196168"
+    })
     void followsKnudsen(double boreCm, double lengthCm, double pressureMbar, double expectedLPerS) {
         assertThat(TubeConductance.m3PerS(boreCm * M_PER_CM, lengthCm * M_PER_CM, pressureMbar * PA_PER_MBAR))
                 .isCloseTo(expectedLPerS * M3_PER_L, withinPercentage(VECTOR_PERCENT));
@@ -39,7 +45,8 @@ class TubeConductanceTest {
         // 0.6 cm x 100 cm at 10 mbar: 1.7496 L/s viscous, 0.02614 L/s molecular (computed, four digits).
         assertThat(TubeConductance.viscousM3PerS(0.006, 1, 1000)).isCloseTo(1.7496e-3, within(1e-9));
         assertThat(TubeConductance.molecularM3PerS(0.006, 1)).isCloseTo(0.02614e-3, within(5e-9));
-        // Tube 5 cm x 100 cm in molecular flow: 15.125 L/s (codingace.net, conductance in molecular flow, example table).
+        // Tube 5 cm x 100 cm in molecular flow: 15.125 L/s (codingace.net, conductance in molecular flow, example
+        // table).
         assertThat(TubeConductance.molecularM3PerS(0.05, 1)).isCloseTo(15.125e-3, withinPercentage(ROUNDING_PERCENT));
         // C = 121.3 d^3/l in SI units: Levenspiel, Engineering Flow and Heat Exchange, 3rd ed. 2014, ch. 4.
         assertThat(TubeConductance.molecularM3PerS(0.03, 2))
@@ -57,7 +64,8 @@ class TubeConductanceTest {
         double molecular = TubeConductance.molecularM3PerS(boreM, 1);
         assertThat(atMinimum / molecular).isCloseTo(0.9521, within(5e-5));
         for (double factor : new double[] {0.1, 0.5, 0.9, 1.1, 2, 10}) {
-            assertThat(TubeConductance.m3PerS(boreM, 1, factor * 0.004254 / boreM)).isGreaterThan(atMinimum);
+            assertThat(TubeConductance.m3PerS(boreM, 1, factor * 0.004254 / boreM))
+                    .isGreaterThan(atMinimum);
         }
     }
 
@@ -70,7 +78,9 @@ class TubeConductanceTest {
             double whole = TubeConductance.m3PerS(boreM, lengthM, pressurePa);
             double molecular = TubeConductance.molecularM3PerS(boreM, lengthM);
             double viscous = TubeConductance.viscousM3PerS(boreM, lengthM, pressurePa);
-            assertThat(whole).as("%s", some).isBetween((0.8 * molecular + viscous), (molecular + viscous) * (1 + 1e-14));
+            assertThat(whole)
+                    .as("%s", some)
+                    .isBetween((0.8 * molecular + viscous), (molecular + viscous) * (1 + 1e-14));
             assertThat(TubeConductance.viscousM3PerS(2 * boreM, lengthM, pressurePa))
                     .isCloseTo(16 * viscous, withinPercentage(ROUNDING_PERCENT));
             assertThat(TubeConductance.molecularM3PerS(2 * boreM, lengthM))
@@ -102,9 +112,11 @@ class TubeConductanceTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
     void refusesImpossibleTubes(double bad) {
-        assertThatThrownBy(() -> TubeConductance.m3PerS(bad, 1, 1)).isInstanceOf(PhysicsException.class)
+        assertThatThrownBy(() -> TubeConductance.m3PerS(bad, 1, 1))
+                .isInstanceOf(PhysicsException.class)
                 .hasMessageContaining("bore");
-        assertThatThrownBy(() -> TubeConductance.m3PerS(1, bad, 1)).isInstanceOf(PhysicsException.class)
+        assertThatThrownBy(() -> TubeConductance.m3PerS(1, bad, 1))
+                .isInstanceOf(PhysicsException.class)
                 .hasMessageContaining("length");
         assertThatThrownBy(() -> TubeConductance.viscousM3PerS(bad, 1, 1)).isInstanceOf(PhysicsException.class);
         assertThatThrownBy(() -> TubeConductance.molecularM3PerS(1, bad)).isInstanceOf(PhysicsException.class);

@@ -48,7 +48,8 @@ class ViscosityTest {
             double share = any.uniform(0.1, 0.9);
             double early = any.uniform(0, 0.98);
             double now = Viscosity.atTimePaS(5, early * gelS, gelS, share);
-            assertThat(Viscosity.atTimePaS(5, (early + 0.01) * gelS, gelS, share)).isGreaterThan(now);
+            assertThat(Viscosity.atTimePaS(5, (early + 0.01) * gelS, gelS, share))
+                    .isGreaterThan(now);
             assertThat(Viscosity.atTimePaS(5, gelS, gelS, share)).isInfinite();
             assertThat(Viscosity.atTimePaS(5, 2 * gelS, gelS, share)).isInfinite();
         });

@@ -20,24 +20,29 @@ class RuleCasesTest {
 
     @TestFactory
     Stream<DynamicTest> casesHold() {
-        return RuleFiles.all().stream().map(rule -> DynamicTest.dynamicTest(rule.toString(), () -> {
-            JsonNode cases = rule.readCases();
-            List<String> wrong = new ArrayList<>();
-            assertThat(cases.path("fires").size()).as("firing cases").isPositive();
-            assertThat(cases.path("near-misses").size()).as("near misses").isPositive();
-            for (JsonNode answers : cases.get("fires")) {
-                if (!fired(answers).contains(rule.id())) {
-                    wrong.add("should fire: " + answers);
-                }
-            }
-            for (JsonNode miss : cases.get("near-misses")) {
-                assertThat(miss.path("why").asText()).as("a near miss says why").isNotBlank();
-                if (fired(miss.get("answers")).contains(rule.id())) {
-                    wrong.add("should not fire: " + miss);
-                }
-            }
-            assertThat(wrong).isEmpty();
-        }));
+        return RuleFiles.all().stream()
+                .map(rule -> DynamicTest.dynamicTest(rule.toString(), () -> {
+                    JsonNode cases = rule.readCases();
+                    List<String> wrong = new ArrayList<>();
+                    assertThat(cases.path("fires").size()).as("firing cases").isPositive();
+                    assertThat(cases.path("near-misses").size())
+                            .as("near misses")
+                            .isPositive();
+                    for (JsonNode answers : cases.get("fires")) {
+                        if (!fired(answers).contains(rule.id())) {
+                            wrong.add("should fire: " + answers);
+                        }
+                    }
+                    for (JsonNode miss : cases.get("near-misses")) {
+                        assertThat(miss.path("why").asText())
+                                .as("a near miss says why")
+                                .isNotBlank();
+                        if (fired(miss.get("answers")).contains(rule.id())) {
+                            wrong.add("should not fire: " + miss);
+                        }
+                    }
+                    assertThat(wrong).isEmpty();
+                }));
     }
 
     private Set<String> fired(JsonNode given) {

@@ -28,14 +28,32 @@ class RuleHouseTest {
     private static final Knowledge KNOWLEDGE = RuleFiles.KNOWLEDGE;
     private static final List<RuleText> RULES = RuleText.all();
     private static final Set<String> TOPICS = Set.of(
-            "liquid", "mixing", "amount", "cup", "vacuum", "pump", "time", "mould", "master", "pour", "pressure", "heat",
-            "room", "cure", "release", "gauge", "safety", "use", "interview");
+            "liquid",
+            "mixing",
+            "amount",
+            "cup",
+            "vacuum",
+            "pump",
+            "time",
+            "mould",
+            "master",
+            "pour",
+            "pressure",
+            "heat",
+            "room",
+            "cure",
+            "release",
+            "gauge",
+            "safety",
+            "use",
+            "interview");
     private static final Set<String> QUESTIONS =
             KNOWLEDGE.questions().stream().map(Question::id).collect(Collectors.toSet());
     /** Figures that only the timetable gives, once the ways of working are chosen. */
     private static final Set<String> TIMETABLE = Set.of("time-share", "time-margin", "viscosity-at-pour", "poured-at");
 
-    private static final String COMPARED = "(?:likely|possibly|surely|firmly)(?:Above|Below)\\s*\\(\\s*\"([^\"]+)\"\\s*\\)";
+    private static final String COMPARED =
+            "(?:likely|possibly|surely|firmly)(?:Above|Below)\\s*\\(\\s*\"([^\"]+)\"\\s*\\)";
 
     /** Rule and what is wrong with it, for every rule that a check faults. */
     private static List<String> faults(Function<RuleText, List<String>> check) {
@@ -49,7 +67,10 @@ class RuleHouseTest {
     }
 
     private static List<String> missing(List<String> named, Set<String> known, String what) {
-        return named.stream().filter(n -> !known.contains(n)).map(n -> "no " + what + " is called '" + n + "'").toList();
+        return named.stream()
+                .filter(n -> !known.contains(n))
+                .map(n -> "no " + what + " is called '" + n + "'")
+                .toList();
     }
 
     @Test
@@ -59,13 +80,16 @@ class RuleHouseTest {
 
     @Test
     void oneFileHoldsOneRuleNamedAfterIt() {
-        assertThat(faults(r -> unless(r.rules() == 1, "it holds " + r.rules() + " rules"))).isEmpty();
-        assertThat(faults(r -> unless(r.tag("id").equals(r.file().id()), "its id is '" + r.tag("id") + "'"))).isEmpty();
+        assertThat(faults(r -> unless(r.rules() == 1, "it holds " + r.rules() + " rules")))
+                .isEmpty();
+        assertThat(faults(r -> unless(r.tag("id").equals(r.file().id()), "its id is '" + r.tag("id") + "'")))
+                .isEmpty();
     }
 
     @Test
     void everyRuleHasItsCases() {
-        assertThat(faults(r -> unless(Files.isRegularFile(r.file().cases()), "no file of cases"))).isEmpty();
+        assertThat(faults(r -> unless(Files.isRegularFile(r.file().cases()), "no file of cases")))
+                .isEmpty();
     }
 
     @Test
@@ -99,7 +123,8 @@ class RuleHouseTest {
 
     @Test
     void aTopicIsOneOfTheList() {
-        assertThat(faults(r -> unless(TOPICS.contains(r.tag("topic")), "topic '" + r.tag("topic") + "'"))).isEmpty();
+        assertThat(faults(r -> unless(TOPICS.contains(r.tag("topic")), "topic '" + r.tag("topic") + "'")))
+                .isEmpty();
     }
 
     @Test
@@ -108,7 +133,9 @@ class RuleHouseTest {
                     List<String> keys = Arrays.stream(r.tag("source").split("[,;\\s]+"))
                             .filter(k -> !k.isEmpty())
                             .toList();
-                    return keys.isEmpty() ? List.of("no source") : missing(keys, KNOWLEDGE.sources().keySet(), "source");
+                    return keys.isEmpty()
+                            ? List.of("no source")
+                            : missing(keys, KNOWLEDGE.sources().keySet(), "source");
                 }))
                 .isEmpty();
     }
@@ -116,15 +143,17 @@ class RuleHouseTest {
     @Test
     void aFigureOfTheFormulasNamesSourcesThatExist() {
         List<String> wrong = new ArrayList<>();
-        FigureBook.all().forEach(d -> d.sources().stream()
-                .filter(s -> !KNOWLEDGE.sources().containsKey(s))
-                .forEach(s -> wrong.add(d.id() + ": " + s)));
+        FigureBook.all()
+                .forEach(d -> d.sources().stream()
+                        .filter(s -> !KNOWLEDGE.sources().containsKey(s))
+                        .forEach(s -> wrong.add(d.id() + ": " + s)));
         assertThat(wrong).isEmpty();
     }
 
     @Test
     void aGuidelineComparedWithExists() {
-        assertThat(faults(r -> missing(r.named(COMPARED), KNOWLEDGE.guidelines().keySet(), "guideline"))).isEmpty();
+        assertThat(faults(r -> missing(r.named(COMPARED), KNOWLEDGE.guidelines().keySet(), "guideline")))
+                .isEmpty();
     }
 
     @Test
@@ -132,17 +161,22 @@ class RuleHouseTest {
         Set<String> unused = new TreeSet<>(KNOWLEDGE.guidelines().keySet());
         RULES.forEach(r -> {
             unused.removeAll(r.named(COMPARED));
-            unused.removeAll(placeholders(r).filter(p -> p.startsWith("guideline:"))
+            unused.removeAll(placeholders(r)
+                    .filter(p -> p.startsWith("guideline:"))
                     .map(p -> p.substring("guideline:".length()))
                     .toList());
         });
-        KNOWLEDGE.steps().values().forEach(s -> unused.removeIf(
-                g -> (s.say() + s.watch()).contains("{guideline:" + g + "}")));
+        KNOWLEDGE
+                .steps()
+                .values()
+                .forEach(s -> unused.removeIf(g -> (s.say() + s.watch()).contains("{guideline:" + g + "}")));
         // Formulas and timetable name guidelines as plain strings; "stirred-in-air-" stands for all that begin so.
         Set<String> words = new TreeSet<>();
         try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
             for (Path f : files.filter(p -> p.toString().endsWith(".java")).toList()) {
-                Pattern.compile("\"([a-z0-9,-]+)\"").matcher(Files.readString(f)).results()
+                Pattern.compile("\"([a-z0-9,-]+)\"")
+                        .matcher(Files.readString(f))
+                        .results()
                         .flatMap(m -> Arrays.stream(m.group(1).split(",")))
                         .forEach(words::add);
             }
@@ -155,9 +189,12 @@ class RuleHouseTest {
     @Test
     void aCautionExistsAndEachIsGivenByARule() {
         Set<String> known = KNOWLEDGE.cautions().keySet();
-        assertThat(faults(r -> missing(targets(r, "caution"), known, "caution"))).isEmpty();
+        assertThat(faults(r -> missing(targets(r, "caution"), known, "caution")))
+                .isEmpty();
         Set<String> given = all("caution");
-        assertThat(known.stream().filter(c -> !given.contains(c))).as("cautions that no rule gives").isEmpty();
+        assertThat(known.stream().filter(c -> !given.contains(c)))
+                .as("cautions that no rule gives")
+                .isEmpty();
     }
 
     @Test
@@ -166,7 +203,8 @@ class RuleHouseTest {
                 .filter(q -> !Boolean.FALSE.equals(q.asked()))
                 .map(Question::id)
                 .collect(Collectors.toCollection(TreeSet::new));
-        assertThat(faults(r -> missing(targets(r, "need"), asked, "question that may be asked"))).isEmpty();
+        assertThat(faults(r -> missing(targets(r, "need"), asked, "question that may be asked")))
+                .isEmpty();
         asked.removeAll(all("need"));
         assertThat(asked).as("questions that no rule needs").isEmpty();
     }
@@ -174,11 +212,16 @@ class RuleHouseTest {
     @Test
     void aWayOfWorkingExistsAndEachIsChosenByARule() {
         Set<String> known = KNOWLEDGE.processes().keySet();
-        assertThat(faults(r -> missing(targets(r, "choose"), known, "way of working"))).isEmpty();
-        assertThat(faults(r -> missing(targets(r, "refuse"), known, "way of working"))).isEmpty();
-        assertThat(faults(r -> missing(values(r, "what"), known, "way of working"))).isEmpty();
+        assertThat(faults(r -> missing(targets(r, "choose"), known, "way of working")))
+                .isEmpty();
+        assertThat(faults(r -> missing(targets(r, "refuse"), known, "way of working")))
+                .isEmpty();
+        assertThat(faults(r -> missing(values(r, "what"), known, "way of working")))
+                .isEmpty();
         Set<String> chosen = all("choose");
-        assertThat(known.stream().filter(w -> !chosen.contains(w))).as("ways of working that no rule chooses").isEmpty();
+        assertThat(known.stream().filter(w -> !chosen.contains(w)))
+                .as("ways of working that no rule chooses")
+                .isEmpty();
     }
 
     @Test
@@ -213,13 +256,15 @@ class RuleHouseTest {
         KNOWLEDGE.materials().values().forEach(m -> traits.addAll(m.traits()));
         Set<String> families = names(MaterialClass::family);
         Set<String> permissions = names(MaterialClass::vacuum);
-        assertThat(faults(r -> missing(r.named("\\bhas\\s*\\(\\s*\"([^\"]+)\""), traits, "trait"))).isEmpty();
+        assertThat(faults(r -> missing(r.named("\\bhas\\s*\\(\\s*\"([^\"]+)\""), traits, "trait")))
+                .isEmpty();
         assertThat(faults(r -> {
                     List<String> wrong = new ArrayList<>();
                     for (String m : r.named("\\bMaterial\\s*\\(((?:[^()]|\\([^()]*\\))*)\\)")) {
                         wrong.addAll(missing(valuesIn(m, "family"), families, "family"));
                         wrong.addAll(missing(valuesIn(m, "vacuum"), permissions, "permission"));
-                        wrong.addAll(missing(valuesIn(m, "id"), KNOWLEDGE.materials().keySet(), "material"));
+                        wrong.addAll(
+                                missing(valuesIn(m, "id"), KNOWLEDGE.materials().keySet(), "material"));
                     }
                     return wrong;
                 }))
@@ -248,11 +293,14 @@ class RuleHouseTest {
         Set<String> known = figures();
         known.addAll(List.of("material", "first-can", "second-can"));
         KNOWLEDGE.guidelines().keySet().forEach(g -> known.add("guideline:" + g));
-        assertThat(faults(r -> missing(placeholders(r).toList(), known, "placeholder"))).isEmpty();
+        assertThat(faults(r -> missing(placeholders(r).toList(), known, "placeholder")))
+                .isEmpty();
         List<String> steps = new ArrayList<>();
-        KNOWLEDGE.steps().forEach((id, s) -> places(s.say() + " " + s.watch())
-                .filter(p -> !known.contains(p))
-                .forEach(p -> steps.add(id + ": " + p)));
+        KNOWLEDGE
+                .steps()
+                .forEach((id, s) -> places(s.say() + " " + s.watch())
+                        .filter(p -> !known.contains(p))
+                        .forEach(p -> steps.add(id + ": " + p)));
         assertThat(steps).as("placeholders of steps").isEmpty();
     }
 
@@ -276,15 +324,17 @@ class RuleHouseTest {
     void eachFolderKeepsToItsVerbs() {
         Set<String> judging = Set.of("stop", "change", "suggest", "consider", "note", "caution");
         assertThat(faults(r -> {
-                    Set<String> allowed =
-                            switch (r.file().folder()) {
-                                case "method" -> Set.of("choose", "refuse");
-                                case "interview" -> Set.of("need");
-                                default -> judging;
-                            };
+                    Set<String> allowed = switch (r.file().folder()) {
+                        case "method" -> Set.of("choose", "refuse");
+                        case "interview" -> Set.of("need");
+                        default -> judging;
+                    };
                     return r.calls().isEmpty()
                             ? List.of("it concludes nothing")
-                            : r.calls().stream().map(RuleText.Call::verb).filter(v -> !allowed.contains(v)).toList();
+                            : r.calls().stream()
+                                    .map(RuleText.Call::verb)
+                                    .filter(v -> !allowed.contains(v))
+                                    .toList();
                 }))
                 .isEmpty();
     }
@@ -299,26 +349,42 @@ class RuleHouseTest {
 
     @Test
     void aRuleHoldsNoNumber() {
-        assertThat(faults(r -> unless(!r.code().matches("(?s).*(?<![\\w$])[.]?\\d.*"), "a literal number"))).isEmpty();
+        assertThat(faults(r -> unless(!r.code().matches("(?s).*(?<![\\w$])[.]?\\d.*"), "a literal number")))
+                .isEmpty();
     }
 
     @Test
     void aRuleOnlyConcludes() {
         List<String> banned = List.of(
-                "no-loop", "lock-on-active", "salience", "agenda-group", "ruleflow-group", "eval\\s*\\(", "\\binsert\\w*\\s*\\(",
-                "\\bmodify\\b", "\\bupdate\\b", "\\bdelete\\s*\\(", "\\bretract\\b", "System\\s*\\.", "\\bnew\\s", "\\bfrom\\b",
-                "\\baccumulate\\b", "\\bfunction\\b");
+                "no-loop",
+                "lock-on-active",
+                "salience",
+                "agenda-group",
+                "ruleflow-group",
+                "eval\\s*\\(",
+                "\\binsert\\w*\\s*\\(",
+                "\\bmodify\\b",
+                "\\bupdate\\b",
+                "\\bdelete\\s*\\(",
+                "\\bretract\\b",
+                "System\\s*\\.",
+                "\\bnew\\s",
+                "\\bfrom\\b",
+                "\\baccumulate\\b",
+                "\\bfunction\\b");
         assertThat(faults(r -> banned.stream()
                         .filter(b -> Pattern.compile(b).matcher(r.code()).find())
                         .toList()))
                 .isEmpty();
         assertThat(faults(r -> unless(
-                        !RuleText.strings(r.when()).stream().reduce(r.when(), (t, s) -> t.replace("\"" + s + "\"", "\"\""))
+                        !RuleText.strings(r.when()).stream()
+                                .reduce(r.when(), (t, s) -> t.replace("\"" + s + "\"", "\"\""))
                                 .matches("(?s).*\\bor\\b.*"),
                         "'or' between patterns: write two rules")))
                 .isEmpty();
         assertThat(faults(r -> {
-                    String rest = r.then().replaceAll("\"(?:[^\"\\\\]|\\\\.)*\"", "\"\"")
+                    String rest = r.then()
+                            .replaceAll("\"(?:[^\"\\\\]|\\\\.)*\"", "\"\"")
                             .replaceAll("advice\\s*\\.\\s*\\w+\\s*\\(\\s*\"\"\\s*(,\\s*\"\"\\s*)?\\)\\s*;", "");
                     return unless(rest.isBlank(), "besides advice it does: " + rest.strip());
                 }))
@@ -331,14 +397,21 @@ class RuleHouseTest {
         assertThat(faults(r -> {
                     boolean one = r.calls().size() == 1;
                     boolean alike = r.file().folder().equals("method")
-                            && r.calls().stream().map(c -> c.verb() + c.say()).distinct().count() == 1;
+                            && r.calls().stream()
+                                            .map(c -> c.verb() + c.say())
+                                            .distinct()
+                                            .count()
+                                    == 1;
                     return unless(one || alike, r.calls().size() + " conclusions that differ");
                 }))
                 .isEmpty();
     }
 
     private static List<String> targets(RuleText r, String verb) {
-        return r.calls().stream().filter(c -> c.verb().equals(verb)).map(RuleText.Call::target).toList();
+        return r.calls().stream()
+                .filter(c -> c.verb().equals(verb))
+                .map(RuleText.Call::target)
+                .toList();
     }
 
     private static Set<String> all(String verb) {
@@ -351,7 +424,8 @@ class RuleHouseTest {
 
     /** The quoted values a field is compared with: {@code field == "a"}, {@code !=}, {@code in ("a", "b")}, {@code not in}. */
     private static List<String> valuesIn(String pattern, String field) {
-        return Pattern.compile("\\b" + field + "\\s*(?:==|!=|(?:not\\s+)?in\\s*\\()\\s*((?:\"[^\"]*\"[\\s,|]*(?:\\|\\|\\s*)?)+)")
+        return Pattern.compile("\\b" + field
+                        + "\\s*(?:==|!=|(?:not\\s+)?in\\s*\\()\\s*((?:\"[^\"]*\"[\\s,|]*(?:\\|\\|\\s*)?)+)")
                 .matcher(pattern)
                 .results()
                 .flatMap(m -> RuleText.strings(m.group(1)).stream())

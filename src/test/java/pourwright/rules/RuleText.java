@@ -12,7 +12,8 @@ import java.util.stream.Stream;
  */
 final class RuleText {
     private static final Pattern NAME = Pattern.compile("\\brule\\s+\"([^\"]*)\"");
-    private static final Pattern TAG = Pattern.compile("@(\\w+)\\(\\s*\"((?:[^\"\\\\]|\\\\.)*)\"\\s*\\)", Pattern.DOTALL);
+    private static final Pattern TAG =
+            Pattern.compile("@(\\w+)\\(\\s*\"((?:[^\"\\\\]|\\\\.)*)\"\\s*\\)", Pattern.DOTALL);
     private static final Pattern QUOTED = Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*\"");
     private static final String STRING = "\"(?:[^\"\\\\]|\\\\.)*\"";
     private static final Pattern CALL = Pattern.compile(
@@ -98,7 +99,11 @@ final class RuleText {
 
     /** What the conditions name between these two pieces of a pattern, for example after {@code has(}. */
     List<String> named(String regex) {
-        return Pattern.compile(regex, Pattern.DOTALL).matcher(when()).results().map(r -> r.group(1)).toList();
+        return Pattern.compile(regex, Pattern.DOTALL)
+                .matcher(when())
+                .results()
+                .map(r -> r.group(1))
+                .toList();
     }
 
     /** Every quoted string of a piece of rule text. */

@@ -22,11 +22,15 @@ class RuleWordingTest {
                     + "|days?|times|parts?|per cent)\\b|\\d\\s*%|\\d\\s*°");
 
     private static List<String> faults(Function<RuleText, List<String>> check) {
-        return RULES.stream().flatMap(r -> check.apply(r).stream().map(f -> r + ": " + f)).toList();
+        return RULES.stream()
+                .flatMap(r -> check.apply(r).stream().map(f -> r + ": " + f))
+                .toList();
     }
 
     private static List<String> sentences(String text) {
-        return Arrays.stream(text.strip().split("(?<=[.!?])\\s+")).filter(s -> !s.isBlank()).toList();
+        return Arrays.stream(text.strip().split("(?<=[.!?])\\s+"))
+                .filter(s -> !s.isBlank())
+                .toList();
     }
 
     private static int words(String sentence) {
@@ -115,7 +119,9 @@ class RuleWordingTest {
     void adviceHoldsNoNumberWithAUnit() {
         assertThat(faults(r -> r.calls().stream()
                         .map(RuleText.Call::say)
-                        .filter(s -> NUMBER_WITH_UNIT.matcher(s.replaceAll("\\{[^}]*}", "")).find())
+                        .filter(s -> NUMBER_WITH_UNIT
+                                .matcher(s.replaceAll("\\{[^}]*}", ""))
+                                .find())
                         .toList()))
                 .isEmpty();
     }

@@ -115,7 +115,15 @@ class ConversionTest {
     }
 
     @ParameterizedTest(name = "{0} {1} = {2} K")
-    @CsvSource({"0, °C, 273.15", "23, °C, 296.15", "32, °F, 273.15", "212, °F, 373.15", "-40, °F, 233.15", "-459.67, °F, 0", "77, °F, 298.15"})
+    @CsvSource({
+        "0, °C, 273.15",
+        "23, °C, 296.15",
+        "32, °F, 273.15",
+        "212, °F, 373.15",
+        "-40, °F, 233.15",
+        "-459.67, °F, 0",
+        "77, °F, 298.15"
+    })
     void temperaturesAreExactDecimals(double value, String unit, double kelvin) {
         assertThat(UnitBook.toSi(value, unit, Dimension.TEMPERATURE)).isEqualTo(kelvin);
         assertThat(UnitBook.fromSi(kelvin, unit, Dimension.TEMPERATURE)).isEqualTo(value);

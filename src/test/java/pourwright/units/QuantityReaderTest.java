@@ -50,58 +50,163 @@ class QuantityReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-        "1/2 cup | 0.5 | US cup", "1 1/2 pint | 1.5 | US pint", "1-1/2 gal | 1.5 | US gal", "½ cup | 0.5 | US cup",
-        "1½ qt | 1.5 | US qt", "1 ½ qt | 1.5 | US qt", "2 UK pints | 2 | UK pint", "1 imp. gallon | 1 | UK gal",
-        "1 imperial gallon | 1 | UK gal", "0.5l | 0.5 | L", "500ml | 500 | mL", "500cc | 500 | cc", "16 oz | 16 | US fl oz",
-        "16 fl. oz. | 16 | US fl oz", "1 qt | 1 | US qt", "1 gal | 1 | US gal", "1,5 l | 1.5 | L", "1,200 ml | 1200 | mL",
-        "1 200 ml | 1200 | mL", "1 200 ml | 1200 | mL", "1.200,5 ml | 1200.5 | mL", "0,125 L | 0.125 | L", ".5 L | 0.5 | L",
-        "5. L | 5 | L", "1e-1 L | 0.1 | L", "1 x 10^2 mL | 100 | mL", "2 Litres | 2 | L", "2 LITRES. | 2 | L",
-        "half a litre | 0.5 | L", "a pint | 1 | US pint", "two cups | 2 | US cup", "one and a half cups | 1.5 | US cup",
-        "0.01 m3 | 0.01 | m³", "0.01 m^3 | 0.01 | m³", "100 cu in | 100 | in³", "a quarter of a gallon | 0.25 | US gal"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "1/2 cup | 0.5 | US cup",
+                "1 1/2 pint | 1.5 | US pint",
+                "1-1/2 gal | 1.5 | US gal",
+                "½ cup | 0.5 | US cup",
+                "1½ qt | 1.5 | US qt",
+                "1 ½ qt | 1.5 | US qt",
+                "2 UK pints | 2 | UK pint",
+                "1 imp. gallon | 1 | UK gal",
+                "1 imperial gallon | 1 | UK gal",
+                "0.5l | 0.5 | L",
+                "500ml | 500 | mL",
+                "500cc | 500 | cc",
+                "16 oz | 16 | US fl oz",
+                "16 fl. oz. | 16 | US fl oz",
+                "1 qt | 1 | US qt",
+                "1 gal | 1 | US gal",
+                "1,5 l | 1.5 | L",
+                "1,200 ml | 1200 | mL",
+                "1 200 ml | 1200 | mL",
+                "1 200 ml | 1200 | mL",
+                "1.200,5 ml | 1200.5 | mL",
+                "0,125 L | 0.125 | L",
+                ".5 L | 0.5 | L",
+                "5. L | 5 | L",
+                "1e-1 L | 0.1 | L",
+                "1 x 10^2 mL | 100 | mL",
+                "2 Litres | 2 | L",
+                "2 LITRES. | 2 | L",
+                "half a litre | 0.5 | L",
+                "a pint | 1 | US pint",
+                "two cups | 2 | US cup",
+                "one and a half cups | 1.5 | US cup",
+                "0.01 m3 | 0.01 | m³",
+                "0.01 m^3 | 0.01 | m³",
+                "100 cu in | 100 | in³",
+                "a quarter of a gallon | 0.25 | US gal"
+            })
     void volumes(String typed, double value, String unit) {
         reads(typed, Questions.CUP, value, unit);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-        "3/4\" | 0.75 | in", "5-1/2\" | 5.5 | in", "5 1/2 in | 5.5 | in", "5'3\" | 63 | in", "5' 3\" | 63 | in", "5'-3\" | 63 | in",
-        "5 ft 3 in | 63 | in", "5ft3 | 63 | in", "5 ft 3 | 63 | in", "5 feet and 3 inches | 63 | in", "5'3-1/2\" | 63.5 | in",
-        "2' | 2 | ft", "2 ft | 2 | ft", "30 CM | 30 | cm", "20mm | 20 | mm", "20 | 20 | mm", "1.5 m | 1.5 | m", "½'' | 0.5 | in",
-        "1 m 20 cm | 120 | cm", "500 mil | 500 | mil", "3’ 2” | 38 | in", "300 millimetres | 300 | mm"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "3/4\" | 0.75 | in",
+                "5-1/2\" | 5.5 | in",
+                "5 1/2 in | 5.5 | in",
+                "5'3\" | 63 | in",
+                "5' 3\" | 63 | in",
+                "5'-3\" | 63 | in",
+                "5 ft 3 in | 63 | in",
+                "5ft3 | 63 | in",
+                "5 ft 3 | 63 | in",
+                "5 feet and 3 inches | 63 | in",
+                "5'3-1/2\" | 63.5 | in",
+                "2' | 2 | ft",
+                "2 ft | 2 | ft",
+                "30 CM | 30 | cm",
+                "20mm | 20 | mm",
+                "20 | 20 | mm",
+                "1.5 m | 1.5 | m",
+                "½'' | 0.5 | in",
+                "1 m 20 cm | 120 | cm",
+                "500 mil | 500 | mil",
+                "3’ 2” | 38 | in",
+                "300 millimetres | 300 | mm"
+            })
     void lengths(String typed, double value, String unit) {
         reads(typed, Questions.BOX, value, unit);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-        "10m | 10 | min", "10 min | 10 | min", "10' | 10 | min", "10 mins. | 10 | min", "10 Minutes | 10 | min", "4 hr | 4 | h",
-        "4h | 4 | h", "1 h 30 min | 90 | min", "1h30 | 90 | min", "1h30m | 90 | min", "1 hour and 30 minutes | 90 | min",
-        "1:30 h | 90 | min", "1:30 min | 90 | s", "0:45:00 | 45 | min", "a day | 1 | d", "half an hour | 30 | min", "an hour | 1 | h",
-        "an hour and a half | 1.5 | h", "2 and a half hours | 2.5 | h", "three quarters of an hour | 45 | min", "90 s | 90 | s",
-        "2 min 30 s | 150 | s", "10' 30\" | 630 | s", "1e2 s | 100 | s", "40 | 40 | min", "it is 40 min | 40 | min", "+5 min | 5 | min",
-        "5-min | 5 | min", "twenty minutes | 20 | min"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "10m | 10 | min",
+                "10 min | 10 | min",
+                "10' | 10 | min",
+                "10 mins. | 10 | min",
+                "10 Minutes | 10 | min",
+                "4 hr | 4 | h",
+                "4h | 4 | h",
+                "1 h 30 min | 90 | min",
+                "1h30 | 90 | min",
+                "1h30m | 90 | min",
+                "1 hour and 30 minutes | 90 | min",
+                "1:30 h | 90 | min",
+                "1:30 min | 90 | s",
+                "0:45:00 | 45 | min",
+                "a day | 1 | d",
+                "half an hour | 30 | min",
+                "an hour | 1 | h",
+                "an hour and a half | 1.5 | h",
+                "2 and a half hours | 2.5 | h",
+                "three quarters of an hour | 45 | min",
+                "90 s | 90 | s",
+                "2 min 30 s | 150 | s",
+                "10' 30\" | 630 | s",
+                "1e2 s | 100 | s",
+                "40 | 40 | min",
+                "it is 40 min | 40 | min",
+                "+5 min | 5 | min",
+                "5-min | 5 | min",
+                "twenty minutes | 20 | min"
+            })
     void times(String typed, double value, String unit) {
         reads(typed, Questions.POT_LIFE, value, unit);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "2lb | 2 | lb", "2 lbs | 2 | lb", "2# | 2 | lb", "2 lb 3 oz | 35 | oz", "16 oz | 16 | oz", "2kg | 2 | kg", "2 Kilos | 2 | kg",
-        "1,200 | 1200 | g", "1,200 grammes | 1200 | g", "1 1/2 kg | 1.5 | kg"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "2lb | 2 | lb",
+                "2 lbs | 2 | lb",
+                "2# | 2 | lb",
+                "2 lb 3 oz | 35 | oz",
+                "16 oz | 16 | oz",
+                "2kg | 2 | kg",
+                "2 Kilos | 2 | kg",
+                "1,200 | 1200 | g",
+                "1,200 grammes | 1200 | g",
+                "1 1/2 kg | 1.5 | kg"
+            })
     void weights(String typed, double value, String unit) {
         reads(typed, Questions.BATCH, value, unit);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "about 300", "~300", "300ish", "300-ish", "300 ish", "roughly 300 g", "c. 300", "c300", "ca. 300 g", "around 300g", "approx. 300 g",
-        "approximately 300 grams", "300 g or so", "≈ 300 g", "300 g approx", "about ~300", "maybe 300 g", "300ish g"
-    })
+    @ValueSource(
+            strings = {
+                "about 300",
+                "~300",
+                "300ish",
+                "300-ish",
+                "300 ish",
+                "roughly 300 g",
+                "c. 300",
+                "c300",
+                "ca. 300 g",
+                "around 300g",
+                "approx. 300 g",
+                "approximately 300 grams",
+                "300 g or so",
+                "≈ 300 g",
+                "300 g approx",
+                "about ~300",
+                "maybe 300 g",
+                "300ish g"
+            })
     void aboutIsFifteenPercentEitherWay(String typed) {
         spans(typed, Questions.BATCH, 255, 345, "g");
         assertThat(ok(typed, Questions.BATCH).about()).isTrue();
@@ -119,11 +224,14 @@ class QuantityReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "300-400", "300 to 400", "between 300 and 400", "300..400 g", "300 g to 400 g", "300g-400g", "300 – 400 g", "from 300 to 400 grams",
-        "300...400", "300…400 g", "300 g to 400", "0.3 to 0.4 kg", "between 300 g and 400 g", "300 or 400 g", "350 ± 50 g", "350 +/- 50",
-        "350 g plus or minus 50", "350g±50g", "300 -400"
-    })
+    @ValueSource(
+            strings = {
+                "300-400", "300 to 400", "between 300 and 400", "300..400 g", "300 g to 400 g", "300g-400g",
+                        "300 – 400 g", "from 300 to 400 grams",
+                "300...400", "300…400 g", "300 g to 400", "0.3 to 0.4 kg", "between 300 g and 400 g", "300 or 400 g",
+                        "350 ± 50 g", "350 +/- 50",
+                "350 g plus or minus 50", "350g±50g", "300 -400"
+            })
     void ranges(String typed) {
         spans(typed, Questions.BATCH, 300, 400, "g");
         assertThat(ok(typed, Questions.BATCH).typicalSi()).isCloseTo(0.35, within(1e-12));
@@ -143,7 +251,10 @@ class QuantityReaderTest {
 
     @Test
     void aRangeThatRunsBackwardsIsNamed() {
-        assertThat(plain(bad("400-300 g", Questions.BATCH))).contains("from 400 g to 300 g").contains("smaller value first").contains("500 g");
+        assertThat(plain(bad("400-300 g", Questions.BATCH)))
+                .contains("from 400 g to 300 g")
+                .contains("smaller value first")
+                .contains("500 g");
         spans("-29 to -28 inHg", Questions.GAUGE, 28, 29, "inHg");
         spans("-28 to -29 inHg", Questions.GAUGE, 28, 29, "inHg");
         spans("-28 ± 1 inHg", Questions.GAUGE, 27, 29, "inHg");
@@ -151,12 +262,19 @@ class QuantityReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-        "29\" | 29 | inHg", "29 inHg | 29 | inHg", "-29 | 29 | inHg", "29 in | 29 | inHg", "29 inches of mercury | 29 | inHg",
-        "-29 \"Hg | 29 | inHg", "-1 bar | 1 | bar", "-0.95 bar | 0.95 | bar", "−0.98 bar | 0.98 | bar", "-980 mbar | 980 | mbar",
-        "25 torr | 25 | torr", "25 mmHg | 25 | mmHg", "vacuum of 25 mmHg | 25 | mmHg", "29.9 inHg | 29.9 | inHg", "2 kPa | 2 | kPa",
-        "3000 micron | 3000 | micron", "3000 microns | 3000 | micron", "minus 28 inHg | 28 | inHg", "28 in. Hg | 28 | inHg"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "29\" | 29 | inHg", "29 inHg | 29 | inHg", "-29 | 29 | inHg", "29 in | 29 | inHg",
+                        "29 inches of mercury | 29 | inHg",
+                "-29 \"Hg | 29 | inHg", "-1 bar | 1 | bar", "-0.95 bar | 0.95 | bar", "−0.98 bar | 0.98 | bar",
+                        "-980 mbar | 980 | mbar",
+                "25 torr | 25 | torr", "25 mmHg | 25 | mmHg", "vacuum of 25 mmHg | 25 | mmHg",
+                        "29.9 inHg | 29.9 | inHg", "2 kPa | 2 | kPa",
+                "3000 micron | 3000 | micron", "3000 microns | 3000 | micron", "minus 28 inHg | 28 | inHg",
+                        "28 in. Hg | 28 | inHg"
+            })
     void gaugeReadingsIgnoreTheirSign(String typed, double value, String unit) {
         reads(typed, Questions.GAUGE, value, unit);
     }
@@ -182,19 +300,40 @@ class QuantityReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
-        "40 psi | 40 | psi", "40 lb | 40 | psi", "40# | 40 | psi", "40 lbs | 40 | psi", "40 psig | 40 | psi", "3 bar | 3 | bar",
-        "3 kg | 3 | kgf/cm²", "3 atm | 3 | atm", "300 kPa | 300 | kPa", "3 | 3 | bar", "0.3 MPa | 0.3 | MPa"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "40 psi | 40 | psi",
+                "40 lb | 40 | psi",
+                "40# | 40 | psi",
+                "40 lbs | 40 | psi",
+                "40 psig | 40 | psi",
+                "3 bar | 3 | bar",
+                "3 kg | 3 | kgf/cm²",
+                "3 atm | 3 | atm",
+                "300 kPa | 300 | kPa",
+                "3 | 3 | bar",
+                "0.3 MPa | 0.3 | MPa"
+            })
     void potPressures(String typed, double value, String unit) {
         reads(typed, Questions.POT, value, unit);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "5 micron | 5 | micron", "50 micron | 50 | micron", "500 micron | 500 | micron", "2 kPa | 2 | kPa", "25 torr | 25 | torr",
-        "25 | 25 | mbar", "500 mtorr | 500 | micron", "20 hPa | 20 | mbar", "5 Pa | 5 | Pa"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "5 micron | 5 | micron",
+                "50 micron | 50 | micron",
+                "500 micron | 500 | micron",
+                "2 kPa | 2 | kPa",
+                "25 torr | 25 | torr",
+                "25 | 25 | mbar",
+                "500 mtorr | 500 | micron",
+                "20 hPa | 20 | mbar",
+                "5 Pa | 5 | Pa"
+            })
     void absolutePressures(String typed, double value, String unit) {
         reads(typed, Questions.TARGET, value, unit);
     }
@@ -206,9 +345,13 @@ class QuantityReaderTest {
 
     @Test
     void anAbsoluteQuestionDoesNotTakeAGaugeReadingInSilence() {
-        assertThat(bad("-0.98 bar", Questions.TARGET)).contains("absolute").contains("gauge reading").contains("At sea level");
+        assertThat(bad("-0.98 bar", Questions.TARGET))
+                .contains("absolute")
+                .contains("gauge reading")
+                .contains("At sea level");
         assertThat(bad("-29", Questions.TARGET)).contains("negative");
-        assertThat(ask("29 inHg", Questions.TARGET).meanings()).containsExactly("31.2\u00a0mbar\u00a0abs", "29\u00a0inHg\u00a0abs");
+        assertThat(ask("29 inHg", Questions.TARGET).meanings())
+                .containsExactly("31.2\u00a0mbar\u00a0abs", "29\u00a0inHg\u00a0abs");
         assertThat(ask("98 % vacuum", Questions.TARGET).meanings()).containsExactly("20.3\u00a0mbar\u00a0abs");
         assertThat(ask("98%", Questions.GAUGE).meanings()).containsExactly("29.3\u00a0inHg");
         assertThat(ask("980 mbar vacuum", Questions.TARGET).meanings()).containsExactly("33.3\u00a0mbar\u00a0abs");
@@ -224,19 +367,42 @@ class QuantityReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "3cfm | 3 | cfm", "3 CFM | 3 | cfm", "5 cuft | 5 | cfm", "80 l/min | 80 | L/min", "4.8 m3/h | 4.8 | m³/h", "4.8 m³/h | 4.8 | m³/h",
-        "1.5 | 1.5 | L/s", "3 cubic feet per minute | 3 | cfm", "80 litres per minute | 80 | L/min", "80 lpm | 80 | L/min"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "3cfm | 3 | cfm",
+                "3 CFM | 3 | cfm",
+                "5 cuft | 5 | cfm",
+                "80 l/min | 80 | L/min",
+                "4.8 m3/h | 4.8 | m³/h",
+                "4.8 m³/h | 4.8 | m³/h",
+                "1.5 | 1.5 | L/s",
+                "3 cubic feet per minute | 3 | cfm",
+                "80 litres per minute | 80 | L/min",
+                "80 lpm | 80 | L/min"
+            })
     void pumpSpeeds(String typed, double value, String unit) {
         reads(typed, Questions.PUMP, value, unit);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "75F | 75 | °F", "24C | 24 | °C", "24° | 24 | °C", "24 deg | 24 | °C", "24 degrees C | 24 | °C", "297K | 297 | K", "24 | 24 | °C",
-        "75 | 75 | °F", "75° | 75 | °F", "70 fahrenheit | 70 | °F", "21.5 °C | 21.5 | °C", "21 ºC | 21 | °C", "21 ℃ | 21 | °C"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "75F | 75 | °F",
+                "24C | 24 | °C",
+                "24° | 24 | °C",
+                "24 deg | 24 | °C",
+                "24 degrees C | 24 | °C",
+                "297K | 297 | K",
+                "24 | 24 | °C",
+                "75 | 75 | °F",
+                "75° | 75 | °F",
+                "70 fahrenheit | 70 | °F",
+                "21.5 °C | 21.5 | °C",
+                "21 ºC | 21 | °C",
+                "21 ℃ | 21 | °C"
+            })
     void aRoomTellsItsScale(String typed, double value, String unit) {
         reads(typed, Questions.ROOM, value, unit);
     }
@@ -332,7 +498,21 @@ class QuantityReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"dk", "dunno", "don't know", "Don’t know", "?", "idk", "Unknown", "not sure", "no idea", "n/a", "skip", " SKIP. "})
+    @ValueSource(
+            strings = {
+                "dk",
+                "dunno",
+                "don't know",
+                "Don’t know",
+                "?",
+                "idk",
+                "Unknown",
+                "not sure",
+                "no idea",
+                "n/a",
+                "skip",
+                " SKIP. "
+            })
     void notKnowingIsAnAnswer(String typed) {
         assertThat(QuantityReader.read(typed, Questions.POT_LIFE)).isEqualTo(new DontKnow());
     }
@@ -345,10 +525,34 @@ class QuantityReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "NaN", "Infinity", "1e999", "-1e999 min", "1/0", "abc", "min", "5 furlongs", "5 min 6", "1,2,3", "1.2.3", "--5", "5 5", "3 to", "to 5",
-        "5 to 6 to 7", "between 3", "up to 5 min", "< 5 min", "5 min!x", "about", "a", "1:30:99", "1e400 h", "5 min ± min"
-    })
+    @ValueSource(
+            strings = {
+                "NaN",
+                "Infinity",
+                "1e999",
+                "-1e999 min",
+                "1/0",
+                "abc",
+                "min",
+                "5 furlongs",
+                "5 min 6",
+                "1,2,3",
+                "1.2.3",
+                "--5",
+                "5 5",
+                "3 to",
+                "to 5",
+                "5 to 6 to 7",
+                "between 3",
+                "up to 5 min",
+                "< 5 min",
+                "5 min!x",
+                "about",
+                "a",
+                "1:30:99",
+                "1e400 h",
+                "5 min ± min"
+            })
     void nonsenseIsRefusedWithAnExample(String typed) {
         assertThat(bad(typed, Questions.POT_LIFE)).contains("40\u00a0min").startsWith("I read ");
     }
@@ -370,7 +574,9 @@ class QuantityReaderTest {
     @Test
     void whatIsQuotedCannotHurtATerminal() {
         String s = bad("\u001b[2J\u202evirus\u0007" + "x".repeat(100), Questions.POT_LIFE);
-        assertThat(s).doesNotContain("\u001b", "\u202e", "\u0007", "x".repeat(41)).contains("...");
+        assertThat(s)
+                .doesNotContain("\u001b", "\u202e", "\u0007", "x".repeat(41))
+                .contains("...");
         assertThat(bad("5".repeat(201), Questions.POT_LIFE)).contains("too long");
         assertThat(bad("😀".repeat(60), Questions.POT_LIFE)).contains("😀...\"");
     }

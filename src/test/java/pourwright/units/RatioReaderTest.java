@@ -16,16 +16,41 @@ class RatioReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', nullValues = "-", value = {
-        "10:1 | 10 | 1 | -", "10 to 1 | 10 | 1 | -", "100:10 | 100 | 10 | -", "100/10 | 100 | 10 | -", "70:100 | 70 | 100 | -",
-        "100A:90B by weight | 100 | 90 | weight", "100A to 90B by weight | 100 | 90 | weight", "1A:1B by volume | 1 | 1 | volume",
-        "1:1 vol | 1 | 1 | volume", "10 parts to 1 | 10 | 1 | -", "10 parts resin to 1 part hardener | 10 | 1 | -",
-        "10 parts A to 1 part B by weight | 10 | 1 | weight", "90B:100A | 100 | 90 | -", "equal parts | 1 | 1 | -", "1.5 : 1 | 1.5 | 1 | -",
-        "1,5:1 | 1.5 | 1 | -", "1/2 to 1 | 0.5 | 1 | -", "1 1/2 : 1 | 1.5 | 1 | -", "100 g to 10 g | 100 | 10 | weight",
-        "1 kg : 100 g | 10 | 1 | weight", "30 ml : 10 ml | 30 | 10 | volume", "by weight 10:1 | 10 | 1 | weight", "10:1 (by weight) | 10 | 1 | weight",
-        "10:1 w/w | 10 | 1 | weight", "50/50 | 50 | 50 | -", "500:1 | 500 | 1 | -", "1:500 | 1 | 500 | -", "ten to one | 10 | 1 | -",
-        "100 pbw A : 90 pbw B | 100 | 90 | weight", "1,200:100 | 1200 | 100 | -"
-    })
+    @CsvSource(
+            delimiter = '|',
+            nullValues = "-",
+            value = {
+                "10:1 | 10 | 1 | -",
+                "10 to 1 | 10 | 1 | -",
+                "100:10 | 100 | 10 | -",
+                "100/10 | 100 | 10 | -",
+                "70:100 | 70 | 100 | -",
+                "100A:90B by weight | 100 | 90 | weight",
+                "100A to 90B by weight | 100 | 90 | weight",
+                "1A:1B by volume | 1 | 1 | volume",
+                "1:1 vol | 1 | 1 | volume",
+                "10 parts to 1 | 10 | 1 | -",
+                "10 parts resin to 1 part hardener | 10 | 1 | -",
+                "10 parts A to 1 part B by weight | 10 | 1 | weight",
+                "90B:100A | 100 | 90 | -",
+                "equal parts | 1 | 1 | -",
+                "1.5 : 1 | 1.5 | 1 | -",
+                "1,5:1 | 1.5 | 1 | -",
+                "1/2 to 1 | 0.5 | 1 | -",
+                "1 1/2 : 1 | 1.5 | 1 | -",
+                "100 g to 10 g | 100 | 10 | weight",
+                "1 kg : 100 g | 10 | 1 | weight",
+                "30 ml : 10 ml | 30 | 10 | volume",
+                "by weight 10:1 | 10 | 1 | weight",
+                "10:1 (by weight) | 10 | 1 | weight",
+                "10:1 w/w | 10 | 1 | weight",
+                "50/50 | 50 | 50 | -",
+                "500:1 | 500 | 1 | -",
+                "1:500 | 1 | 500 | -",
+                "ten to one | 10 | 1 | -",
+                "100 pbw A : 90 pbw B | 100 | 90 | weight",
+                "1,200:100 | 1200 | 100 | -"
+            })
     void ratios(String typed, double first, double second, String by) {
         Ratio r = ok(typed, true);
         assertThat(r.first()).isCloseTo(first, within(1e-9));
@@ -35,7 +60,8 @@ class RatioReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"2%", "2 %", "2 pct", "2 per cent", "2 percent", "2 % of base", "2% of resin", "2 % hardener"})
+    @ValueSource(
+            strings = {"2%", "2 %", "2 pct", "2 per cent", "2 percent", "2 % of base", "2% of resin", "2 % hardener"})
     void aPercentageIsOfTheBase(String typed) {
         Ratio r = ok(typed, true);
         assertThat(r.first()).isEqualTo(100);
@@ -69,10 +95,30 @@ class RatioReaderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "0:1", "1:0", "-1:1", "501:1", "1:501", "10", "10:", ":1", "1:1:1", "abc", "NaN:1", "1e999:1", "100A:90A", "100 g : 90 ml", "100 g : 90",
-        "0 %", "100 % of total", "-2 %", "0.1 %", "", "10 pigs to 1"
-    })
+    @ValueSource(
+            strings = {
+                "0:1",
+                "1:0",
+                "-1:1",
+                "501:1",
+                "1:501",
+                "10",
+                "10:",
+                ":1",
+                "1:1:1",
+                "abc",
+                "NaN:1",
+                "1e999:1",
+                "100A:90A",
+                "100 g : 90 ml",
+                "100 g : 90",
+                "0 %",
+                "100 % of total",
+                "-2 %",
+                "0.1 %",
+                "",
+                "10 pigs to 1"
+            })
     void nonsenseIsRefused(String typed) {
         RatioReading r = RatioReader.read(typed, true);
         assertThat(r).as(typed + " -> " + r).isInstanceOf(Bad.class);

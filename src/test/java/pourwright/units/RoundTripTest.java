@@ -16,9 +16,65 @@ class RoundTripTest {
 
     /** Pieces of sense, so that random texts get deep into the grammar and not only to its first refusal. */
     private static final String[] PIECES = {
-        "3", "1", "20", "0.5", "1,200", "1/2", "½", " ", " ", " ", "-", "..", " to ", "±", " and ", "between ", "about ", "~", "ish", "-1",
-        "min", "h", "s", "m", "'", "\"", "in", "ft", "mm", "L", "oz", "gal", "g", "lb", "°", "C", "F", "mbar", "inHg", "bar", " abs", "g",
-        "vacuum ", "psi", "%", "torr", "Pa.s", "cfm", "half an ", "a ", "1:30", "e3", "overnight", "honey", ":", "A", "B", " by weight", " of total"
+        "3",
+        "1",
+        "20",
+        "0.5",
+        "1,200",
+        "1/2",
+        "½",
+        " ",
+        " ",
+        " ",
+        "-",
+        "..",
+        " to ",
+        "±",
+        " and ",
+        "between ",
+        "about ",
+        "~",
+        "ish",
+        "-1",
+        "min",
+        "h",
+        "s",
+        "m",
+        "'",
+        "\"",
+        "in",
+        "ft",
+        "mm",
+        "L",
+        "oz",
+        "gal",
+        "g",
+        "lb",
+        "°",
+        "C",
+        "F",
+        "mbar",
+        "inHg",
+        "bar",
+        " abs",
+        "g",
+        "vacuum ",
+        "psi",
+        "%",
+        "torr",
+        "Pa.s",
+        "cfm",
+        "half an ",
+        "a ",
+        "1:30",
+        "e3",
+        "overnight",
+        "honey",
+        ":",
+        "A",
+        "B",
+        " by weight",
+        " of total"
     };
 
     @Test
@@ -40,7 +96,8 @@ class RoundTripTest {
     /** Half of the last of three digits, and half of one where whole numbers are kept; conversion rounding on top. */
     private static double halfShownStep(double value) {
         double size = Math.abs(value);
-        double step = size >= 100 && size < 9999.5 ? 1 : Math.pow(10, Math.floor(Math.log10(Math.max(size, 1e-300))) - 2);
+        double step =
+                size >= 100 && size < 9999.5 ? 1 : Math.pow(10, Math.floor(Math.log10(Math.max(size, 1e-300))) - 2);
         return 0.5 * step + 1e-9 * size + 1e-10;
     }
 
@@ -69,8 +126,19 @@ class RoundTripTest {
     @Test
     void noTextThrowsOrHangs() {
         Expect[] questions = {
-            Questions.POT_LIFE, Questions.CUP, Questions.BOX, Questions.ALTITUDE, Questions.ROOM, Questions.MOULD, Questions.TARGET,
-            Questions.GAUGE, Questions.GAUGE_PROMPT, Questions.POT, Questions.PUMP, Questions.VISCOSITY, Questions.HUMIDITY,
+            Questions.POT_LIFE,
+            Questions.CUP,
+            Questions.BOX,
+            Questions.ALTITUDE,
+            Questions.ROOM,
+            Questions.MOULD,
+            Questions.TARGET,
+            Questions.GAUGE,
+            Questions.GAUGE_PROMPT,
+            Questions.POT,
+            Questions.PUMP,
+            Questions.VISCOSITY,
+            Questions.HUMIDITY,
             Questions.anything(Dimension.NUMBER, "1")
         };
         assertTimeoutPreemptively(Duration.ofSeconds(60), () -> {
@@ -84,7 +152,9 @@ class RoundTripTest {
                 read += r instanceof Read ? 1 : 0;
                 assertThat(RatioReader.read(text, random.nextBoolean())).isNotNull();
             }
-            assertThat(read).as("texts that were understood, or the test shows little").isGreaterThan(3_000);
+            assertThat(read)
+                    .as("texts that were understood, or the test shows little")
+                    .isGreaterThan(3_000);
         });
     }
 
@@ -132,15 +202,19 @@ class RoundTripTest {
 
     @Test
     void theMachinesLanguageChangesNothing() {
-        String[] typed = {"1,5 MIN", "1,200 s", "1.5 MINUTES", "4 HRS", "overnight", "IDK", "ABOUT 5 MIN", "3..5 MIN", "1 200 s"};
+        String[] typed = {
+            "1,5 MIN", "1,200 s", "1.5 MINUTES", "4 HRS", "overnight", "IDK", "ABOUT 5 MIN", "3..5 MIN", "1 200 s"
+        };
         String[] expected = new String[typed.length];
         String[] shown = new String[2];
         Locale before = Locale.getDefault();
         try {
-            for (Locale locale : new Locale[] {Locale.ROOT, new Locale("tr", "TR"), Locale.GERMANY, new Locale("ar", "EG")}) {
+            for (Locale locale :
+                    new Locale[] {Locale.ROOT, new Locale("tr", "TR"), Locale.GERMANY, new Locale("ar", "EG")}) {
                 Locale.setDefault(locale);
                 for (int i = 0; i < typed.length; i++) {
-                    String read = QuantityReader.read(typed[i], Questions.POT_LIFE).toString();
+                    String read =
+                            QuantityReader.read(typed[i], Questions.POT_LIFE).toString();
                     assertThat(read).as(typed[i]).doesNotStartWith("Bad");
                     expected[i] = expected[i] == null ? read : expected[i];
                     assertThat(read).as(locale + " " + typed[i]).isEqualTo(expected[i]);
