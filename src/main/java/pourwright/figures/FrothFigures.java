@@ -117,8 +117,8 @@ final class FrothFigures {
                 in("free-volume").up(),
                 in("pump-speed").down(),
                 in("pump-ultimate").typical().or(0.0),
-                in("raw:hose-bore").down().or(0.0),
-                in("raw:hose-length").up().or(1.0),
+                in("raw:hose-bore").typical().or(0.0),
+                in("raw:hose-length").typical().or(1.0),
                 in("leak-rate").typical().or(0.0));
     }
 
