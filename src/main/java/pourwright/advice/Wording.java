@@ -52,6 +52,8 @@ public final class Wording {
         switch (name) {
             case "material":
                 return material == null ? "the liquid" : material.name();
+            case "gauge-target":
+                return gaugeTarget();
             case "first-can":
                 return can(material, 0);
             case "second-can":
@@ -60,6 +62,25 @@ public final class Wording {
                 FigureValue v = figures.get(name);
                 return v == null ? "(not known)" : show(v);
         }
+    }
+
+    /** How deep to go, as the person's own gauge shows it: a dial that counts from local air, or an absolute one. */
+    private String gaugeTarget() {
+        FigureValue planned = figures.get("planned-pressure");
+        FigureValue reading = figures.get("planned-reading");
+        if (planned == null) {
+            return "(not known)";
+        }
+        String absolute = one(planned.si().typical(), Dimension.PRESSURE);
+        if (reading == null || !answers.choice("gauge-kind").equals("below-local-air")) {
+            return absolute;
+        }
+        String unit = answers.get("gauge-reading").orElse(null) instanceof Answer.Quantity q
+                        && UnitBook.knows(q.unit(), Dimension.PRESSURE)
+                ? q.unit()
+                : "inHg";
+        return Show.quantity(reading.si().typical(), unit, Dimension.PRESSURE) + " on your dial (" + absolute
+                + " absolute)";
     }
 
     private static String can(MaterialClass m, int i) {
@@ -102,8 +123,13 @@ public final class Wording {
         if (narrow || d == Dimension.MASS) {
             return one(e.typical(), d);
         }
-        return Show.range(
-                rounded(e.low(), unit, d), rounded(e.typical(), unit, d), rounded(e.high(), unit, d), unit, d);
+        return one(e.typical(), d) + " (" + bare(e.low(), unit, d) + " to " + bare(e.high(), unit, d) + ")";
+    }
+
+    private static String bare(double si, String unit, Dimension d) {
+        String shown = Show.quantity(rounded(si, unit, d), unit, d);
+        int join = shown.lastIndexOf('\u00a0');
+        return join < 0 ? shown : shown.substring(0, join);
     }
 
     /** One value alone, in the unit that suits it. */

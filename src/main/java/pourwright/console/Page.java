@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import pourwright.advice.Consultation;
 import pourwright.advice.Finding;
@@ -29,6 +30,13 @@ import pourwright.units.Show;
  */
 public final class Page {
     private static final int CLOCK = 8;
+
+    /** Keys that name no work: their own words say all there is to say. */
+    private static final Set<String> NO_WORK =
+            Set.of("common-practice", "from-memory", "typical-data-sheet", "typical-supplier-note");
+
+    /** From here on a clock of minutes says nothing more. */
+    private static final double LONG_S = 6 * 3600;
 
     private final Consultation c;
     private final Knowledge knowledge;
@@ -111,7 +119,7 @@ public final class Page {
         return switch (c.verdict()) {
             case GO -> "GO. The job works as you described it." + when;
             case CHANGE -> "CHANGE " + (changes == 1 ? "one thing" : changes + " things") + " first." + when;
-            case STOP -> "STOP. Do not do it like this." + when;
+            case STOP -> "STOP. Do not do it like this.";
         };
     }
 
@@ -169,6 +177,9 @@ public final class Page {
     private static String clock(double seconds) {
         if (Double.isInfinite(seconds)) {
             return "never";
+        }
+        if (seconds >= LONG_S) {
+            return Wording.one(seconds, Dimension.TIME);
         }
         return seconds < 0 ? "-" + Show.time(-seconds) : Show.time(seconds);
     }
@@ -340,8 +351,8 @@ public final class Page {
 
     private String source(String key) {
         Source s = knowledge.sources().get(key);
-        if (s == null) {
-            return key;
+        if (s == null || NO_WORK.contains(key)) {
+            return key.replace('-', ' ');
         }
         String read = Boolean.FALSE.equals(s.read()) ? " (cited from memory)" : "";
         return Arrays.asList(
