@@ -16,6 +16,7 @@ import pourwright.console.Conversation;
 import pourwright.console.Door;
 import pourwright.console.JLineDoor;
 import pourwright.console.PipeDoor;
+import pourwright.console.Wrap;
 import pourwright.facts.Answers;
 import pourwright.knowledge.Knowledge;
 
@@ -32,7 +33,8 @@ final class Talk {
         Knowledge knowledge = program.knowledgeOfWorkshop(shared);
         Path shop = program.shop(shared.shop);
         return with(program, shared, door -> {
-            door.say("Pourwright: plans a pour, and says why. It does not replace the safety data sheet.");
+            String greeting = "Pourwright plans a pour and says why. It does not replace the safety data sheet.";
+            Wrap.text(greeting, door.width(), "", "").forEach(door::say);
             Optional<Answers> left = new Journal(shop).unfinished(new AnswersJson(knowledge));
             if (left.isPresent()) {
                 String sentence =
