@@ -11,6 +11,7 @@ import pourwright.units.UnitBook;
  * Everything Pourwright knows in numbers and words: read once, never changed, passed in.
  *
  * @param questions every question, in the order a person finds natural
+ * @param questionsById the same questions, by id
  * @param materials classes and own materials, by id
  * @param guidelines thresholds, by name
  * @param sources where things come from, by key
@@ -24,6 +25,7 @@ import pourwright.units.UnitBook;
  */
 public record Knowledge(
         List<Question> questions,
+        Map<String, Question> questionsById,
         Map<String, MaterialClass> materials,
         Map<String, Guideline> guidelines,
         Map<String, Source> sources,
@@ -37,7 +39,7 @@ public record Knowledge(
 
     /** The question with that id. */
     public Optional<Question> question(String id) {
-        return questions.stream().filter(q -> q.id().equals(id)).findFirst();
+        return Optional.ofNullable(questionsById.get(id));
     }
 
     /**

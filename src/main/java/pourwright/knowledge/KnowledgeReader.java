@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,6 +74,7 @@ public final class KnowledgeReader {
         object(dir.resolve("inhibition.json")).list("agents", Readings::agent).forEach(a -> agents.put(a.id(), a));
         return new Knowledge(
                 List.copyOf(questions),
+                byId(questions),
                 Collections.unmodifiableMap(materials),
                 Collections.unmodifiableMap(guidelines),
                 object(dir.resolve("sources.json")).map("sources", Readings::source),
@@ -83,6 +85,12 @@ public final class KnowledgeReader {
                 object(dir.resolve("choices-of-process.json")).map("processes", Readings::process),
                 Collections.unmodifiableMap(agents),
                 object(dir.resolve("steps.json")).map("steps", Readings::step));
+    }
+
+    private static Map<String, Question> byId(List<Question> questions) {
+        Map<String, Question> byId = new HashMap<>();
+        questions.forEach(q -> byId.put(q.id(), q));
+        return Collections.unmodifiableMap(byId);
     }
 
     private Tree object(Path file) {

@@ -40,6 +40,7 @@ public final class Overlay {
         }
         Knowledge all = new Knowledge(
                 shipped.questions(),
+                shipped.questionsById(),
                 Collections.unmodifiableMap(materials),
                 Collections.unmodifiableMap(guidelines),
                 shipped.sources(),
