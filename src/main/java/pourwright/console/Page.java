@@ -179,7 +179,7 @@ public final class Page {
             return "never";
         }
         if (seconds >= LONG_S) {
-            return Wording.one(seconds, Dimension.TIME);
+            return Show.quantity(seconds, "h", Dimension.TIME);
         }
         return seconds < 0 ? "-" + Show.time(-seconds) : Show.time(seconds);
     }
