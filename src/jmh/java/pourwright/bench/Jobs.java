@@ -24,7 +24,7 @@ record Jobs(Knowledge knowledge, List<Answers> answers) {
         try (Stream<Path> files = Files.list(CASES)) {
             List<Answers> all = files.filter(f -> f.toString().endsWith(".case.json"))
                     .sorted()
-                    .map(f -> CaseFile.read(f, reader).answers())
+                    .map(f -> CaseFile.read(f, "plan", reader).answers())
                     .toList();
             if (all.isEmpty()) {
                 throw new IllegalStateException("there are no cases in " + CASES.toAbsolutePath());

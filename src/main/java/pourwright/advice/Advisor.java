@@ -8,20 +8,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import pourwright.facts.Answer;
 import pourwright.facts.Answers;
-import pourwright.facts.Figure;
-import pourwright.facts.Limits;
-import pourwright.facts.Material;
 import pourwright.facts.Method;
 import pourwright.facts.Refused;
-import pourwright.facts.Said;
-import pourwright.facts.Unknown;
 import pourwright.figures.FigureValue;
 import pourwright.figures.Scope;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.MaterialClass;
-import pourwright.knowledge.Question;
 import pourwright.rulebook.Conclusion;
 import pourwright.rulebook.RuleBook;
 import pourwright.rulebook.RuleCard;
@@ -73,8 +66,8 @@ public final class Advisor {
                             + " material=tin-silicone.");
         }
         Map<String, FigureValue> figures = scope.all();
-        impossible(scope, answers, knowledge);
-        List<Object> facts = facts(answers, knowledge, material, figures);
+        Impossible.check(scope, answers, knowledge);
+        List<Object> facts = Facts.ofPlan(answers, knowledge, material, figures);
         List<Conclusion> conclusions = new ArrayList<>(RuleBook.method().fire(facts));
         Set<String> refused = targets(conclusions, Verb.REFUSE);
         Set<String> methods = targets(conclusions, Verb.CHOOSE);
@@ -86,7 +79,7 @@ public final class Advisor {
         refused.forEach(r -> facts.add(new Refused(r)));
         all.forEach((id, v) -> {
             if (!figures.containsKey(id)) {
-                facts.add(fact(v, knowledge.limits()));
+                facts.add(Facts.figure(v, knowledge.limits()));
             }
         });
         conclusions.addAll(RuleBook.judge().fire(facts));
@@ -111,33 +104,6 @@ public final class Advisor {
                 new TreeSet<>(scope.assumed()),
                 needs.stream().map(Need::question).filter(q -> !answers.has(q)).toList(),
                 scope.failures());
-    }
-
-    /** A reading no gauge can show is the person's to mend, not a figure to leave out. */
-    private static void impossible(Scope scope, Answers answers, Knowledge knowledge) {
-        if (scope.failures().containsKey("absolute-pressure")) {
-            throw Impossible.reading(scope, answers, knowledge);
-        }
-    }
-
-    private static List<Object> facts(
-            Answers answers, Knowledge knowledge, MaterialClass material, Map<String, FigureValue> figures) {
-        List<Object> facts = new ArrayList<>();
-        facts.add(new Material(material.id(), material.family(), material.vacuum(), material.traits()));
-        for (Question q : knowledge.questions()) {
-            if (answers.get(q.id()).isEmpty()) {
-                facts.add(new Unknown(q.id()));
-            } else if (answers.get(q.id()).get() instanceof Answer.Choice c) {
-                facts.add(new Said(q.id(), c.id()));
-            }
-        }
-        Limits limits = knowledge.limits();
-        figures.values().forEach(v -> facts.add(fact(v, limits)));
-        return facts;
-    }
-
-    private static Figure fact(FigureValue v, Limits limits) {
-        return new Figure(v.id(), v.si(), v::basis, List.copyOf(v.answers()), limits);
     }
 
     private static Set<String> targets(List<Conclusion> conclusions, Verb verb) {

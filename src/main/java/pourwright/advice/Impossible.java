@@ -8,8 +8,19 @@ import pourwright.units.Dimension;
 import pourwright.units.Show;
 
 /** Says what cannot be, and what the most would be, in the person's own unit. */
-final class Impossible {
+public final class Impossible {
     private Impossible() {}
+
+    /**
+     * A reading no gauge can show is the person's to mend, not a figure to leave out.
+     *
+     * @throws BadAnswer naming the reading and what the most would be
+     */
+    public static void check(Scope scope, Answers answers, Knowledge knowledge) {
+        if (scope.failures().containsKey("absolute-pressure")) {
+            throw reading(scope, answers, knowledge);
+        }
+    }
 
     static BadAnswer reading(Scope scope, Answers answers, Knowledge knowledge) {
         String unit = answers.get("gauge-reading").orElse(null) instanceof Answer.Quantity q

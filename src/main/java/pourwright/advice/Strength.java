@@ -20,8 +20,8 @@ public enum Strength {
             case STOP -> STOP;
             case CHANGE -> CHANGE;
             case DO, CHOOSE -> DO;
-            case CONSIDER -> CONSIDER;
-            case NOTE, CAUTION, NEED, REFUSE -> NOTE;
+            case CONSIDER, CONTRADICTS -> CONSIDER;
+            case NOTE, CAUTION, NEED, REFUSE, SPEAKS_FOR, SPEAKS_AGAINST, RULES_OUT -> NOTE;
         };
     }
 }

@@ -1,8 +1,11 @@
 package pourwright.casebook;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import pourwright.advice.BadAnswer;
 import pourwright.facts.Answer;
@@ -14,6 +17,8 @@ import pourwright.knowledge.Question;
 
 /** Answers as a flat JSON object, and as {@code id=value} words. */
 public final class AnswersJson {
+    private static final int MOST_CHOICES = 20;
+
     private final Knowledge knowledge;
     private final AnswerReader reader;
 
@@ -51,9 +56,13 @@ public final class AnswersJson {
                         clean(id), "There is no question '" + clean(id) + "'. 'pourwright questions' lists them all."));
         AnswerReader.Outcome outcome = reader.fromProgram(q, raw);
         if (outcome instanceof AnswerReader.Understood u) {
-            return answers.with(id, u.answer(), raw);
+            return answers.with(id, u.answer(), u.answer() instanceof Answer.Several s ? joined(s) : raw);
         }
         throw new BadAnswer(id, id + ": " + ((AnswerReader.Again) outcome).sentence());
+    }
+
+    private static String joined(Answer.Several several) {
+        return String.join(", ", several.ids());
     }
 
     /** The answers as they were given, in the order they were given. */
@@ -62,6 +71,9 @@ public final class AnswersJson {
         answers.all().forEach((id, g) -> {
             if (g.answer() instanceof Answer.DontKnow || g.raw() == null) {
                 out.putNull(id);
+            } else if (g.answer() instanceof Answer.Several several) {
+                ArrayNode ids = out.putArray(id);
+                several.ids().forEach(ids::add);
             } else if (g.raw() instanceof BigDecimal d) {
                 out.put(id, d);
             } else if (g.raw() instanceof Boolean b) {
@@ -85,6 +97,13 @@ public final class AnswersJson {
         }
         if (v.isBoolean()) {
             return v.booleanValue();
+        }
+        if (v.isArray() && v.size() > 0 && v.size() <= MOST_CHOICES) {
+            List<String> texts = new ArrayList<>();
+            v.forEach(c -> texts.add(c.isTextual() ? c.textValue() : ""));
+            if (texts.stream().noneMatch(String::isBlank)) {
+                return List.copyOf(texts);
+            }
         }
         throw new BadAnswer(
                 clean(id),

@@ -14,28 +14,53 @@ import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Finding;
 import pourwright.advice.Strength;
+import pourwright.diagnosis.Diagnosis;
 import pourwright.facts.Answers;
 import pourwright.knowledge.Json;
 
 /**
  * A saved case.
  *
+ * @param word what it is a case of: {@code plan} or {@code diagnose}
  * @param answers the answers, as given
- * @param verdict the verdict expected of them
+ * @param verdict the verdict expected of them; empty for a diagnosis
  * @param findings ids of the findings expected, strongest first
+ * @param causes ids of the causes expected, likeliest first; empty for a plan
+ * @param ranked false when the source of a diagnosis names causes without saying which is likeliest
  * @param outcome how it came out in the workshop, or empty
  * @param provenance where the case comes from
  * @param note anything to know about it
  */
 public record CaseFile(
-        Answers answers, String verdict, List<String> findings, String outcome, String provenance, String note) {
+        String word,
+        Answers answers,
+        String verdict,
+        List<String> findings,
+        List<String> causes,
+        boolean ranked,
+        String outcome,
+        String provenance,
+        String note) {
     private static final int FORMAT = 1;
+    private static final int CAUSES = 3;
+    private static final List<String> WORDS = List.of("plan", "diagnose");
     private static final List<String> PARTS =
             List.of("format", "word", "answers", "expect", "outcome", "provenance", "note");
 
     /** The case that a consultation makes. */
     public static CaseFile of(Consultation c, String provenance, String note) {
-        return new CaseFile(c.answers(), c.verdict().word(), expected(c), "", provenance, note);
+        return new CaseFile(
+                "plan", c.answers(), c.verdict().word(), expected(c), List.of(), true, "", provenance, note);
+    }
+
+    /** The case that a diagnosis makes. */
+    public static CaseFile of(Diagnosis d, String provenance, String note) {
+        return new CaseFile("diagnose", d.answers(), "", List.of(), expected(d), true, "", provenance, note);
+    }
+
+    /** What a case of a diagnosis pins: the first three causes in their order. */
+    public static List<String> expected(Diagnosis d) {
+        return d.ranked().stream().limit(CAUSES).map(c -> c.cause().id()).toList();
     }
 
     /** What a case pins: every finding but plain notes, and the verdict. */
@@ -48,15 +73,34 @@ public record CaseFile(
 
     /** This case with what a consultation found put in as expected. */
     public CaseFile expecting(Consultation c) {
-        return new CaseFile(answers, c.verdict().word(), expected(c), outcome, provenance, note);
+        return new CaseFile(word, answers, c.verdict().word(), expected(c), causes, ranked, outcome, provenance, note);
+    }
+
+    /** This case with what a diagnosis found put in as expected. */
+    public CaseFile expecting(Diagnosis d) {
+        return new CaseFile(word, answers, verdict, findings, expected(d), ranked, outcome, provenance, note);
+    }
+
+    /** The word of a case file, {@code plan} when it names none that is known. */
+    public static String wordOf(Path file) {
+        try {
+            String word = Json.read(Files.readString(file, StandardCharsets.UTF_8))
+                    .path("word")
+                    .asText();
+            return WORDS.contains(word) ? word : "plan";
+        } catch (IOException e) {
+            // Whoever reads it for good says what is wrong with it.
+            return "plan";
+        }
     }
 
     /**
      * Reads a case file.
      *
+     * @param word what it must be a case of
      * @throws BadAnswer when it cannot be used, naming the file
      */
-    public static CaseFile read(Path file, AnswersJson reader) {
+    public static CaseFile read(Path file, String word, AnswersJson reader) {
         JsonNode tree;
         try {
             tree = Json.read(Files.readString(file, StandardCharsets.UTF_8));
@@ -67,11 +111,11 @@ public record CaseFile(
         }
         if (!tree.path("format").isInt()
                 || tree.path("format").intValue() != FORMAT
-                || !tree.path("word").asText().equals("plan")) {
+                || !tree.path("word").asText().equals(word)) {
             throw new BadAnswer(
                     "case",
-                    file + " is not a planning case of format " + FORMAT
-                            + ": it needs \"format\": 1 and \"word\": \"plan\".");
+                    file + " is not a case of \"" + word + "\" in format " + FORMAT
+                            + ": it needs \"format\": 1 and \"word\": \"" + word + "\".");
         }
         tree.fieldNames().forEachRemaining(n -> {
             if (!PARTS.contains(n)) {
@@ -80,10 +124,15 @@ public record CaseFile(
         });
         List<String> findings = new ArrayList<>();
         tree.path("expect").path("findings").forEach(f -> findings.add(f.asText()));
+        List<String> causes = new ArrayList<>();
+        tree.path("expect").path("causes").forEach(c -> causes.add(c.asText()));
         return new CaseFile(
+                word,
                 reader.read(tree.get("answers")),
                 tree.path("expect").path("verdict").asText(),
                 List.copyOf(findings),
+                List.copyOf(causes),
+                tree.path("expect").path("ranked").asBoolean(true),
                 tree.path("outcome").asText(),
                 tree.path("provenance").asText(),
                 tree.path("note").asText());
@@ -93,12 +142,20 @@ public record CaseFile(
     public String text() {
         ObjectNode out = Json.object();
         out.put("format", FORMAT);
-        out.put("word", "plan");
+        out.put("word", word);
         out.set("answers", AnswersJson.write(answers));
         ObjectNode expect = out.putObject("expect");
-        expect.put("verdict", verdict);
-        ArrayNode ids = expect.putArray("findings");
-        findings.forEach(ids::add);
+        if (word.equals("plan")) {
+            expect.put("verdict", verdict);
+            ArrayNode ids = expect.putArray("findings");
+            findings.forEach(ids::add);
+        } else {
+            ArrayNode ids = expect.putArray("causes");
+            causes.forEach(ids::add);
+            if (!ranked) {
+                expect.put("ranked", false);
+            }
+        }
         if (!outcome.isEmpty()) {
             out.put("outcome", outcome);
         }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pourwright.advice.BadAnswer;
 import pourwright.facts.Answers;
 import pourwright.knowledge.Json;
@@ -23,14 +25,30 @@ import pourwright.knowledge.Json;
 public final class Journal {
     private final Path file;
 
-    /** @param shop the workshop's folder; made when it is not there */
-    public Journal(Path shop) {
+    private final String word;
+
+    /**
+     * @param shop the workshop's folder; made when it is not there
+     * @param word what the conversation is about: {@code plan} or {@code diagnose}
+     */
+    public Journal(Path shop, String word) {
         this.file = shop.resolve("unfinished.jsonl");
+        this.word = word;
+    }
+
+    /** What the unfinished conversation is about; {@code plan} when its journal does not say. */
+    public static String wordLeft(Path shop) {
+        try (Stream<String> lines = Files.lines(shop.resolve("unfinished.jsonl"), StandardCharsets.UTF_8)) {
+            String first = lines.findFirst().orElse("");
+            return Json.read(first).path("word").asText("plan");
+        } catch (IOException | UncheckedIOException e) {
+            return "plan";
+        }
     }
 
     /** Starts anew with these answers; the old journal stands until the new one is whole. */
     public void begin(Answers answers) throws IOException {
-        StringBuilder lines = new StringBuilder();
+        StringBuilder lines = new StringBuilder(Json.write(Json.object().put("word", word)) + "\n");
         for (Map.Entry<String, Answers.Given> e : answers.all().entrySet()) {
             lines.append(line(e.getKey(), e.getValue().raw()));
         }

@@ -3,11 +3,13 @@ package pourwright.casebook;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Collection;
+import java.util.Map;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Finding;
 import pourwright.advice.Step;
 import pourwright.advice.Wording;
+import pourwright.facts.Answers;
 import pourwright.facts.Estimate;
 import pourwright.figures.FigureDef;
 import pourwright.figures.FigureValue;
@@ -28,13 +30,11 @@ public final class ResultJson {
 
     /** The whole of a consultation. */
     public ObjectNode of(Consultation c) {
-        Wording wording = new Wording(knowledge, c.answers(), c.figures());
         ObjectNode out = Json.object();
         out.put("verdict", c.verdict().word());
         ArrayNode findings = out.putArray("findings");
         c.findings().forEach(f -> findings.add(finding(f)));
-        ObjectNode figures = out.putObject("figures");
-        c.figures().forEach((id, v) -> figures.set(id, quantity(v, wording)));
+        out.set("figures", figures(c.figures(), c.answers()));
         ArrayNode timetable = out.putArray("timetable");
         c.timetable().forEach(s -> timetable.add(step(s)));
         texts(out, "methods", c.methods());
@@ -42,6 +42,14 @@ public final class ResultJson {
         texts(out, "assumed", c.assumed());
         texts(out, "unasked", c.unasked());
         return out;
+    }
+
+    /** Figures by id. */
+    ObjectNode figures(Map<String, FigureValue> all, Answers answers) {
+        Wording wording = new Wording(knowledge, answers, all);
+        ObjectNode figures = Json.object();
+        all.forEach((id, v) -> figures.set(id, quantity(v, wording)));
+        return figures;
     }
 
     /** One figure on its own, with its formula, sources and what it depends on most. */
@@ -71,7 +79,7 @@ public final class ResultJson {
         return out;
     }
 
-    private static ObjectNode finding(Finding f) {
+    static ObjectNode finding(Finding f) {
         ObjectNode out = Json.object();
         out.put("id", f.id());
         out.put("topic", f.topic());
@@ -130,7 +138,7 @@ public final class ResultJson {
         }
     }
 
-    private static void texts(ObjectNode out, String name, Collection<String> all) {
+    static void texts(ObjectNode out, String name, Collection<String> all) {
         ArrayNode array = out.putArray(name);
         all.forEach(array::add);
     }

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import pourwright.advice.BadAnswer;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.ResultJson;
@@ -23,15 +24,19 @@ final class Batch {
     private static final int MOST_BYTES = 64_000_000;
 
     private final Program program;
-    private final Knowledge knowledge;
     private final AnswersJson reader;
     private final boolean asJson;
+    private final Function<Answers, ExitCode> advise;
 
-    Batch(Program program, Knowledge knowledge, boolean asJson) {
+    /**
+     * @param knowledge what the answers are read by
+     * @param advise answers one job and prints it
+     */
+    Batch(Program program, Knowledge knowledge, boolean asJson, Function<Answers, ExitCode> advise) {
         this.program = program;
-        this.knowledge = knowledge;
         this.reader = new AnswersJson(knowledge);
         this.asJson = asJson;
+        this.advise = advise;
     }
 
     ExitCode run(Path file, Answers given) {
@@ -59,7 +64,7 @@ final class Batch {
                 answers = answers.with(
                         e.getKey(), e.getValue().answer(), e.getValue().raw());
             }
-            return PlanCommand.advise(program, knowledge, answers, asJson);
+            return advise.apply(answers);
         } catch (BadAnswer e) {
             return bad(new BadAnswer(e.field(), where + e.getMessage()));
         } catch (RuntimeException e) {

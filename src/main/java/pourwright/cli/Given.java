@@ -24,4 +24,15 @@ final class Given {
         }
         return answers;
     }
+
+    /** The answers of a case, with those of the command line before them. */
+    static Answers over(Answers given, Answers ofCase) {
+        Answers all = given;
+        for (var e : ofCase.all().entrySet()) {
+            if (!given.has(e.getKey())) {
+                all = all.with(e.getKey(), e.getValue().answer(), e.getValue().raw());
+            }
+        }
+        return all;
+    }
 }

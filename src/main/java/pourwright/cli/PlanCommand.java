@@ -69,18 +69,13 @@ final class PlanCommand implements Callable<Integer> {
                 throw new BadAnswer("answers", "Give either --answers or --case, not both.");
             }
             if (answersFile != null) {
-                return new Batch(program, knowledge, asJson)
+                return new Batch(program, knowledge, asJson, job -> advise(program, knowledge, job, asJson))
                         .run(answersFile, given)
                         .code();
             }
             if (caseFile != null) {
-                Answers all = given;
-                for (var e : CaseFile.read(caseFile, reader).answers().all().entrySet()) {
-                    if (!given.has(e.getKey())) {
-                        all = all.with(
-                                e.getKey(), e.getValue().answer(), e.getValue().raw());
-                    }
-                }
+                Answers all = Given.over(
+                        given, CaseFile.read(caseFile, "plan", reader).answers());
                 return advise(program, knowledge, all, asJson).code();
             }
             if (asJson || shared.noInput) {

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import pourwright.advice.BadAnswer;
+import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeFault;
 import pourwright.knowledge.KnowledgeReader;
@@ -64,6 +65,7 @@ final class Program {
     private Map<String, Supplier<Object>> words() {
         Map<String, Supplier<Object>> words = new LinkedHashMap<>();
         words.put("plan", () -> new PlanCommand(this));
+        words.put("diagnose", () -> new DiagnoseCommand(this));
         words.put("figure", () -> new FigureCommand(this));
         words.put("questions", () -> new QuestionsCommand(this));
         words.put("rules", () -> new RulesCommand(this));
@@ -132,6 +134,12 @@ final class Program {
     Knowledge knowledgeOfWorkshop(SharedOptions shared) {
         Path dir = shared.knowledge == null ? home().resolve("knowledge") : shared.knowledge;
         return Overlay.of(KnowledgeReader.read(dir), shop(shared.shop), dir.resolve("schemas"));
+    }
+
+    /** What a diagnosis knows; with the workshop's own where one was named or where it talks. */
+    DiagnosticKnowledge knowledgeForDiagnosis(SharedOptions shared, boolean talks) {
+        Path dir = shared.knowledge == null ? home().resolve("knowledge") : shared.knowledge;
+        return KnowledgeReader.forDiagnosis(dir, talks ? knowledgeOfWorkshop(shared) : knowledge(shared));
     }
 
     /** The workshop's folder: named, or under the user's configuration folder. */

@@ -5,20 +5,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import pourwright.advice.Advisor;
 import pourwright.advice.BadAnswer;
-import pourwright.advice.Consultation;
-import pourwright.casebook.AnswersJson;
+import pourwright.casebook.Accuracy;
 import pourwright.casebook.CaseFile;
 import pourwright.casebook.WholeFile;
-import pourwright.console.Recorded;
-import pourwright.knowledge.Knowledge;
 
 /** Runs saved cases again and says what changed. */
 @Command(
@@ -26,6 +24,7 @@ import pourwright.knowledge.Knowledge;
         description = "Run saved cases again: verdict, findings and transcript must be as recorded.",
         customSynopsis = {
             "pourwright replay ear.case.json ...",
+            "       pourwright replay --score parts/*.case.json    how often the causes are found",
             "       pourwright replay --record ear.case.json ...   prints the differences and writes them down"
         })
 final class ReplayCommand implements Callable<Integer> {
@@ -39,6 +38,11 @@ final class ReplayCommand implements Callable<Integer> {
             description = "Write what is found now as the new record, after printing the differences.")
     private boolean record;
 
+    @Option(
+            names = "--score",
+            description = "Say how often the causes of diagnosis cases are found, for each folder of cases.")
+    private boolean score;
+
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "Case files.")
     private List<Path> files = new ArrayList<>();
 
@@ -48,13 +52,15 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Knowledge knowledge = program.knowledge(shared);
-        AnswersJson reader = new AnswersJson(knowledge);
+        Replayer replayer = new Replayer(program, shared);
+        if (score) {
+            return scored(replayer).code();
+        }
         ExitCode worst = ExitCode.ADVICE;
         int same = 0;
         for (Path file : files) {
             try {
-                List<String> differences = one(file, knowledge, reader);
+                List<String> differences = one(file, replayer);
                 if (differences.isEmpty()) {
                     same++;
                 } else {
@@ -70,20 +76,43 @@ final class ReplayCommand implements Callable<Integer> {
         return record && worst == ExitCode.STOP ? ExitCode.ADVICE.code() : worst.code();
     }
 
-    private List<String> one(Path file, Knowledge knowledge, AnswersJson reader) throws IOException {
-        CaseFile expected = CaseFile.read(file, reader);
-        Consultation c = Advisor.consult(expected.answers(), knowledge);
-        CaseFile now = expected.expecting(c);
-        String transcript = Recorded.transcript(expected.answers(), knowledge);
+    /** Each folder is a set of its own: what the rules were written from must not lend its score to the rest. */
+    private ExitCode scored(Replayer replayer) throws IOException {
+        Map<Path, Accuracy> sets = new LinkedHashMap<>();
+        for (Path file : files) {
+            if (CaseFile.wordOf(file).equals("diagnose")) {
+                Path folder = file.toAbsolutePath().getParent();
+                sets.computeIfAbsent(folder, f -> new Accuracy(replayer.diagnoser()))
+                        .add(file.getFileName().toString().replace(".case.json", ""), replayer.diagnosisCase(file));
+            }
+        }
+        for (Map.Entry<Path, Accuracy> set : sets.entrySet()) {
+            set.getValue().report(set.getKey().getFileName().toString()).forEach(program.out()::println);
+            Path first = set.getKey().resolve("first-score.txt");
+            if (Files.isRegularFile(first)) {
+                program.out()
+                        .println("  first score ever obtained: "
+                                + Files.readString(first, StandardCharsets.UTF_8)
+                                        .strip());
+            }
+        }
+        if (sets.isEmpty()) {
+            program.out().println("None of these files is a case of a diagnosis.");
+        }
+        return ExitCode.ADVICE;
+    }
+
+    private List<String> one(Path file, Replayer replayer) throws IOException {
+        Replayer.Replayed r = replayer.replay(file);
         Path told = file.resolveSibling(file.getFileName().toString().replace(".case.json", ".txt"));
-        List<String> differences = new ArrayList<>(differences(expected, now));
+        List<String> differences = new ArrayList<>(differences(r.expected(), r.now()));
         if (Files.isRegularFile(told) || record) {
             String before = Files.isRegularFile(told) ? Files.readString(told, StandardCharsets.UTF_8) : "";
-            differences.addAll(lineDifferences(before, transcript));
+            differences.addAll(lineDifferences(before, r.transcript()));
         }
         if (record) {
-            WholeFile.write(file, now.text());
-            WholeFile.write(told, transcript);
+            WholeFile.write(file, r.now().text());
+            WholeFile.write(told, r.transcript());
         }
         return differences;
     }
@@ -95,6 +124,9 @@ final class ReplayCommand implements Callable<Integer> {
         }
         now.findings().stream().filter(f -> !expected.findings().contains(f)).forEach(f -> out.add("new: " + f));
         expected.findings().stream().filter(f -> !now.findings().contains(f)).forEach(f -> out.add("gone: " + f));
+        if (!expected.causes().equals(now.causes())) {
+            out.add("the first causes were " + expected.causes() + " and are " + now.causes());
+        }
         return out;
     }
 

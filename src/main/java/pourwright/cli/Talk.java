@@ -13,10 +13,14 @@ import org.jline.terminal.TerminalBuilder;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.Journal;
 import pourwright.console.Conversation;
+import pourwright.console.DiagnoseJob;
 import pourwright.console.Door;
 import pourwright.console.JLineDoor;
+import pourwright.console.Job;
 import pourwright.console.PipeDoor;
+import pourwright.console.PlanJob;
 import pourwright.console.Wrap;
+import pourwright.diagnosis.Diagnoser;
 import pourwright.facts.Answers;
 import pourwright.knowledge.Knowledge;
 
@@ -28,32 +32,68 @@ final class Talk {
 
     private Talk() {}
 
-    /** The console: offers to resume what was left, then plans. */
+    /** The console: offers to resume what was left, then asks what it is about. */
     static ExitCode console(Program program, SharedOptions shared) {
         Knowledge knowledge = program.knowledgeOfWorkshop(shared);
         Path shop = program.shop(shared.shop);
         return with(program, shared, door -> {
-            String greeting = "Pourwright plans a pour and says why. It does not replace the safety data sheet.";
+            String greeting = "Pourwright plans a pour or finds what went wrong, and says why. It does not replace the"
+                    + " safety data sheet.";
             Wrap.text(greeting, door.width(), "", "").forEach(door::say);
-            Optional<Answers> left = new Journal(shop).unfinished(new AnswersJson(knowledge));
+            Optional<Left> left = left(program, shared, shop);
             if (left.isPresent()) {
-                String sentence =
-                        "There is an unfinished plan with " + left.get().all().size() + " answers.";
+                String sentence = "There is an unfinished " + left.get().name() + " with "
+                        + left.get().answers().all().size() + " answers.";
                 door.say(sentence + " Go on with it? (Enter = yes, or \"no\")");
                 String said =
                         door.ask("resume > ", List.of("yes", "no")).strip().toLowerCase(Locale.ROOT);
                 if (said.isEmpty() || said.startsWith("y") || said.equals("resume")) {
-                    return new Conversation(door, knowledge, shop, left.get()).run();
+                    return new Conversation(
+                                    door, left.get().job(), shop, left.get().answers())
+                            .run();
                 }
             }
-            return new Conversation(door, knowledge, shop, Answers.NONE).run();
+            door.say("Plan a pour, or diagnose a bad part? (Enter = plan, or \"diagnose\")");
+            String said =
+                    door.ask("word > ", List.of("plan", "diagnose")).strip().toLowerCase(Locale.ROOT);
+            Job job = !said.isEmpty() && "diagnose".startsWith(said)
+                    ? new DiagnoseJob(new Diagnoser(program.knowledgeForDiagnosis(shared, true)))
+                    : new PlanJob(knowledge);
+            return new Conversation(door, job, shop, Answers.NONE).run();
         });
+    }
+
+    /** A conversation that was left. */
+    record Left(Job job, Answers answers) {
+        String name() {
+            return job.word().equals("plan") ? "plan" : "diagnosis";
+        }
+    }
+
+    /** The conversation that was left in a workshop's folder, if there is one. */
+    static Optional<Left> left(Program program, SharedOptions shared, Path shop) {
+        Job job = Journal.wordLeft(shop).equals("diagnose")
+                ? new DiagnoseJob(new Diagnoser(program.knowledgeForDiagnosis(shared, true)))
+                : new PlanJob(program.knowledgeOfWorkshop(shared));
+        return new Journal(shop, job.word())
+                .unfinished(new AnswersJson(job.knowledge()))
+                .map(answers -> new Left(job, answers));
     }
 
     /** Straight into a plan, with answers already given. */
     static ExitCode plan(Program program, SharedOptions shared, Knowledge knowledge, Answers start) {
+        return job(program, shared, new PlanJob(knowledge), start);
+    }
+
+    /** Straight into a diagnosis, with answers already given. */
+    static ExitCode diagnose(Program program, SharedOptions shared, Diagnoser diagnoser, Answers start) {
+        return job(program, shared, new DiagnoseJob(diagnoser), start);
+    }
+
+    /** Straight into a job, with answers already given. */
+    static ExitCode job(Program program, SharedOptions shared, Job job, Answers start) {
         Path shop = program.shop(shared.shop);
-        return with(program, shared, door -> new Conversation(door, knowledge, shop, start).run());
+        return with(program, shared, door -> new Conversation(door, job, shop, start).run());
     }
 
     /** A talk through a door. */

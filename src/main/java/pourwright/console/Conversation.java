@@ -9,10 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import pourwright.advice.Advisor;
 import pourwright.advice.BadAnswer;
-import pourwright.advice.Consultation;
-import pourwright.casebook.CaseFile;
 import pourwright.casebook.Journal;
 import pourwright.casebook.Kit;
 import pourwright.casebook.WholeFile;
@@ -24,33 +21,21 @@ import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.Question;
 import pourwright.units.Show;
 
-/** The conversation that plans a pour: one question at a time, then the answer, then whatever the person asks about it. */
+/** A conversation: one question at a time, then the answer, then whatever the person asks about it. */
 public final class Conversation {
     private static final int SKIP_AFTER = 3;
     private static final List<String> WORDS =
             List.of("why", "back", "help", "answers", "change", "enough", "don't know", "quit");
-    private static final List<String> RESULT_WORDS = List.of(
-            "more",
-            "cautions",
-            "how",
-            "figures",
-            "rules",
-            "sources",
-            "answers",
-            "change",
-            "define",
-            "save",
-            "back",
-            "again",
-            "help",
-            "quit");
+    private static final List<String> RESULT_WORDS =
+            List.of("answers", "change NUMBER", "again", "define WORD", "save NAME", "back", "quit");
 
     private final Door door;
     private final Knowledge knowledge;
     private final Path shop;
     private final Journal journal;
     private final AnswerReader reader;
-    private final Interviewer interviewer;
+    private final Job job;
+    private final Deque<String> doubted = new ArrayDeque<>();
     private final Deque<String> asked = new ArrayDeque<>();
     private final Map<String, String> earlier = new java.util.HashMap<>();
     private Answers answers;
@@ -71,17 +56,17 @@ public final class Conversation {
 
     /**
      * @param door the way to the person
-     * @param knowledge what is known
+     * @param job what it is about
      * @param shop the workshop's folder, or null to keep nothing on disk
      * @param start answers already given
      */
-    public Conversation(Door door, Knowledge knowledge, Path shop, Answers start) {
+    public Conversation(Door door, Job job, Path shop, Answers start) {
         this.door = door;
-        this.knowledge = knowledge;
+        this.job = job;
+        this.knowledge = job.knowledge();
         this.shop = shop;
-        this.journal = shop == null ? null : new Journal(shop);
+        this.journal = shop == null ? null : new Journal(shop, job.word());
         this.reader = new AnswerReader(knowledge);
-        this.interviewer = new Interviewer(knowledge);
         this.answers = start;
     }
 
@@ -90,6 +75,7 @@ public final class Conversation {
         try {
             note(() -> journal.begin(answers));
             confirmKit();
+            listen();
             return talk();
         } catch (Door.Ended e) {
             return leave(End.UNFINISHED, "The input ended");
@@ -101,12 +87,12 @@ public final class Conversation {
     private End leave(End end, String how) {
         if (shown != null) {
             note(() -> journal.end());
-            say(how + " after the plan was shown.");
+            say(how + " after the result was shown.");
             return end == End.INTERRUPTED ? end : ended();
         }
         String next = "";
         try {
-            Optional<Interviewer.Next> n = interviewer.next(answers);
+            Optional<Interviewer.Next> n = job.next(answers);
             if (n.isPresent()) {
                 next = " The next question was '" + n.get().question().id() + "'"
                         + (n.get().question().example() == null
@@ -121,15 +107,15 @@ public final class Conversation {
         return end;
     }
 
-    private Consultation shown;
+    private Job.Result shown;
 
     private End ended() {
-        return shown.verdict() == pourwright.advice.Verdict.STOP ? End.STOP : End.ADVICE;
+        return shown.stop() ? End.STOP : End.ADVICE;
     }
 
     /** Kit that was asked once is shown in one line and taken over on Enter. */
     private void confirmKit() {
-        if (shop == null) {
+        if (shop == null || !job.usesKit()) {
             return;
         }
         Answers kit = new Kit(shop, knowledge).remembered();
@@ -155,6 +141,37 @@ public final class Conversation {
         }
     }
 
+    /** A line in the person's own words goes before all questions; what was understood is read back. */
+    private void listen() {
+        Optional<String> invitation = job.invitation(answers);
+        if (invitation.isEmpty()) {
+            return;
+        }
+        say(invitation.get());
+        String line = door.ask(job.word() + " > ", List.of()).strip();
+        if (line.isEmpty()) {
+            return;
+        }
+        Job.Heard heard = job.hear(line);
+        if (heard.answers().all().isEmpty()) {
+            say("None of the words is one I know. Questions will do.");
+            return;
+        }
+        say("Understood:");
+        heard.lines().forEach(l -> say("  " + l));
+        say("Is that right? (Enter = yes, or \"no\" to be asked instead)");
+        String said = door.ask("right > ", List.of("yes", "no")).strip().toLowerCase(Locale.ROOT);
+        if (said.isEmpty() || said.startsWith("y")) {
+            heard.answers().all().forEach((id, g) -> {
+                if (!answers.has(id)) {
+                    answers = answers.with(id, g.answer(), g.raw());
+                    asked.push(id);
+                    note(() -> journal.set(id, g.raw()));
+                }
+            });
+        }
+    }
+
     private End talk() {
         say("Type an answer, or: why, back, help, answers, change, enough, don't know, quit.");
         while (true) {
@@ -164,7 +181,7 @@ public final class Conversation {
                     return End.UNFINISHED;
                 }
             } else {
-                shown = Advisor.consult(answers, knowledge);
+                shown = job.result(answers, door.width(), door.plain());
                 Optional<End> end = result();
                 if (end.isPresent()) {
                     return end.get();
@@ -177,7 +194,20 @@ public final class Conversation {
     private Optional<Interviewer.Next> nextQuestion() {
         while (true) {
             try {
-                return interviewer.next(answers);
+                Optional<Job.Doubt> doubt = doubted.isEmpty() ? job.doubt(answers) : Optional.empty();
+                if (doubt.isPresent()) {
+                    say(doubt.get().say());
+                    doubt.get().questions().forEach(id -> {
+                        forget(id);
+                        doubted.add(id);
+                    });
+                }
+                if (!doubted.isEmpty()) {
+                    Question q = knowledge.question(doubted.remove()).orElseThrow();
+                    return Optional.of(new Interviewer.Next(
+                            q, List.of("Two answers cannot both be true, so both are asked again.")));
+                }
+                return job.next(answers);
             } catch (BadAnswer e) {
                 say(e.getMessage());
                 forget(e.field());
@@ -216,8 +246,9 @@ public final class Conversation {
                 say("\"change 3\" or \"change " + firstAnswered() + "\" alters one.");
                 continue;
             } else if (word.equals("enough")) {
-                if (answers.get("material").isEmpty()) {
-                    say("The liquid is needed first: nothing can be planned without it.");
+                Optional<String> early = job.tooEarly(answers);
+                if (early.isPresent()) {
+                    say(early.get());
                     continue;
                 }
                 enough = true;
@@ -258,7 +289,10 @@ public final class Conversation {
         Question q = next.question();
         say("");
         String before = earlier.get(q.id());
-        say(q.ask() + (before == null ? "" : "  (Enter = " + before + ")"));
+        if (!q.picture().isEmpty()) {
+            q.picture().forEach(l -> door.say("  " + l));
+        }
+        say(q.ask() + (q.several() ? " (one or more)" : "") + (before == null ? "" : "  (Enter = " + before + ")"));
         if (q.kind().equals("choice")) {
             for (int i = 0; i < q.choices().size(); i++) {
                 Question.Choice c = q.choices().get(i);
@@ -294,18 +328,20 @@ public final class Conversation {
 
     private void accept(Question q, Answer answer, String line) {
         // A choice typed as a number or a beginning is kept by its id, which means the same for ever.
-        String kept = answer instanceof Answer.Choice c ? c.id() : line;
+        String kept = answer instanceof Answer.Choice c
+                ? c.id()
+                : answer instanceof Answer.Several s ? String.join(", ", s.ids()) : line;
         Object raw = answer instanceof Answer.DontKnow ? null : kept;
         answers = answers.with(q.id(), answer, raw);
         asked.remove(q.id());
         asked.push(q.id());
         earlier.put(q.id(), line);
         note(() -> journal.set(q.id(), raw));
-        echo(answer);
+        echo(q, answer);
     }
 
     /** Shows what was read, in the person's own unit, so that a slip is seen at once. */
-    private void echo(Answer answer) {
+    private void echo(Question q, Answer answer) {
         if (answer instanceof Answer.Quantity a) {
             say("  = " + a.echo());
         } else if (answer instanceof Answer.Ratio r) {
@@ -315,6 +351,8 @@ public final class Conversation {
                     + (knowledge.materials().containsKey(c.id())
                             ? knowledge.materials().get(c.id()).name()
                             : c.id()));
+        } else if (answer instanceof Answer.Several s) {
+            say("  = " + Page.several(q, s));
         } else {
             say("  = don't know");
         }
@@ -367,15 +405,16 @@ public final class Conversation {
     }
 
     private Optional<End> result() {
-        note(() -> new Kit(shop, knowledge).remember(answers));
-        Page page = page();
+        if (job.usesKit()) {
+            note(() -> new Kit(shop, knowledge).remember(answers));
+        }
         say("");
-        page.first().forEach(door::say);
+        shown.first().forEach(door::say);
         say("");
-        say(
-                "Next: \"more\", \"cautions\", \"how 1\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\", \"quit\".");
+        say(shown.next());
+        List<String> offered = resultWords().stream().map(w -> w.split(" ")[0]).toList();
         while (true) {
-            String line = door.ask("plan > ", RESULT_WORDS).strip();
+            String line = door.ask(job.word() + " > ", offered).strip();
             String word = line.toLowerCase(Locale.ROOT);
             String rest =
                     line.contains(" ") ? line.substring(line.indexOf(' ') + 1).strip() : "";
@@ -386,14 +425,8 @@ public final class Conversation {
                     say("Done.");
                     return Optional.of(ended());
                 }
-                case "more" -> page.more().forEach(door::say);
-                case "cautions" -> page.cautions().forEach(door::say);
-                case "how" -> page.how(rest).forEach(door::say);
-                case "figures" -> page.figures().forEach(door::say);
-                case "rules" -> page.rules().forEach(door::say);
-                case "sources" -> page.sources().forEach(door::say);
                 case "answers" -> Page.answers(answers, knowledge, door.width()).forEach(door::say);
-                case "again" -> page.first().forEach(door::say);
+                case "again" -> shown.first().forEach(door::say);
                 case "define" -> define(rest);
                 case "save" -> save(rest);
                 case "back" -> {
@@ -408,16 +441,23 @@ public final class Conversation {
                     }
                 }
                 case "why" -> say("\"how 1\" explains the first piece of advice, \"how 2\" the second, and so on.");
-                default ->
-                    say((line.isEmpty() ? "" : "\"" + Clean.quoted(line) + "\" is not a word here. ")
-                            + "Words: more, cautions, how NUMBER, figures, rules, sources, answers, change NUMBER, again,"
-                            + " define WORD, save NAME, back, quit.");
+                default -> {
+                    Optional<List<String>> lines = shown.say(verb, rest);
+                    if (lines.isPresent()) {
+                        lines.get().forEach(door::say);
+                    } else {
+                        say((line.isEmpty() ? "" : "\"" + Clean.quoted(line) + "\" is not a word here. ") + "Words: "
+                                + String.join(", ", resultWords()) + ".");
+                    }
+                }
             }
         }
     }
 
-    private Page page() {
-        return new Page(shown, knowledge, door.width(), door.plain());
+    private List<String> resultWords() {
+        List<String> words = new ArrayList<>(shown.words());
+        words.addAll(RESULT_WORDS);
+        return words;
     }
 
     private void define(String term) {
@@ -443,7 +483,7 @@ public final class Conversation {
         }
         Path file = shop.resolve("cases").resolve(plain + ".case.json");
         try {
-            WholeFile.write(file, CaseFile.of(shown, "workshop", name).text());
+            WholeFile.write(file, shown.caseText(name));
             say("Saved as " + file + ".");
         } catch (IOException e) {
             say("It could not be saved in " + shop + ": the folder cannot be written.");

@@ -1,12 +1,10 @@
 package pourwright.console;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import pourwright.advice.Consultation;
 import pourwright.advice.Finding;
@@ -16,11 +14,9 @@ import pourwright.advice.Wording;
 import pourwright.facts.Answer;
 import pourwright.facts.Answers;
 import pourwright.facts.Estimate;
-import pourwright.figures.FigureDef;
 import pourwright.figures.FigureValue;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.Question;
-import pourwright.knowledge.Source;
 import pourwright.units.Dimension;
 import pourwright.units.Show;
 
@@ -31,10 +27,6 @@ import pourwright.units.Show;
 public final class Page {
     private static final int CLOCK = 8;
 
-    /** Keys that name no work: their own words say all there is to say. */
-    private static final Set<String> NO_WORK =
-            Set.of("common-practice", "from-memory", "typical-data-sheet", "typical-supplier-note");
-
     /** From here on a clock of minutes says nothing more. */
     private static final double LONG_S = 6 * 3600;
 
@@ -44,6 +36,7 @@ public final class Page {
     private final boolean plain;
     private final Wording wording;
     private final List<Finding> numbered;
+    private final Explained explained;
 
     public Page(Consultation c, Knowledge knowledge, int width, boolean plain) {
         this.c = c;
@@ -52,6 +45,7 @@ public final class Page {
         this.plain = plain;
         this.wording = new Wording(knowledge, c.answers(), c.figures());
         this.numbered = c.findings();
+        this.explained = new Explained(knowledge, width);
     }
 
     /** The first page: verdict, what to change, amounts, timetable, cautions by name. */
@@ -254,10 +248,11 @@ public final class Page {
         List<String> out = new ArrayList<>(wrap(f.say(), mark(f), "     "));
         out.addAll(wrap(f.because(), "  because: ", "    "));
         out.addAll(wrap(f.rule().says() + " (" + f.rule().folder() + "/" + f.id() + ")", "  rule: ", "    "));
-        f.figures().forEach(id -> c.figure(id).ifPresent(v -> out.addAll(figureLines(v, "  figure: "))));
+        f.figures().forEach(id -> c.figure(id).ifPresent(v -> out.addAll(explained.figure(v, wording, "  figure: "))));
         f.methods().forEach(m -> chosenBy(m).ifPresent(line -> out.addAll(wrap(line, "  since: ", "    "))));
-        f.answers().forEach(id -> out.addAll(wrap(answerLine(id), "  answer: ", "    ")));
-        f.rule().sources().forEach(k -> out.addAll(wrap(source(k), "  source: ", "    ")));
+        f.answers()
+                .forEach(id -> out.addAll(wrap(explained.answer(id, c.answers(), c.assumed()), "  answer: ", "    ")));
+        f.rule().sources().forEach(k -> out.addAll(wrap(explained.source(k), "  source: ", "    ")));
         return out;
     }
 
@@ -269,21 +264,7 @@ public final class Page {
                 .findFirst();
     }
 
-    private String answerLine(String id) {
-        Answers.Given given = c.answers().all().get(id);
-        String said;
-        if (given == null) {
-            said = "not asked; "
-                    + (c.assumed().contains(id) ? "the class range or a usual value stood in" : "left open");
-        } else if (given.answer() instanceof Answer.DontKnow) {
-            said = "don't know";
-        } else {
-            said = echo(given.answer());
-        }
-        return id + " = " + said;
-    }
-
-    private static String echo(Answer answer) {
+    static String echo(Answer answer) {
         if (answer instanceof Answer.Quantity q) {
             return q.echo();
         }
@@ -298,32 +279,10 @@ public final class Page {
         List<String> out = new ArrayList<>();
         for (FigureValue v : c.figures().values()) {
             if (v.defined().isPresent()) {
-                out.addAll(figureLines(v, ""));
+                out.addAll(explained.figure(v, wording, ""));
             }
         }
         c.uncomputed().forEach((id, why) -> out.addAll(wrap(why, id + ": not computed. ", "    ")));
-        return out;
-    }
-
-    private List<String> figureLines(FigureValue v, String label) {
-        List<String> out = new ArrayList<>(wrap(v.id() + " = " + wording.show(v), label, "    "));
-        FigureDef def = v.defined().orElse(null);
-        if (def != null) {
-            out.addAll(wrap(def.words(), "      how: ", "        "));
-            if (!def.valid().isEmpty()) {
-                out.addAll(wrap(def.valid(), "      holds for: ", "        "));
-            }
-            out.addAll(wrap(
-                    def.sources().stream().map(this::source).collect(Collectors.joining("; ")),
-                    "      source: ",
-                    "        "));
-        }
-        if (!v.dependsOnMost().isEmpty() && !v.dependsOnMost().contains(",")) {
-            out.addAll(wrap(v.dependsOnMost(), "      depends most on: ", "        "));
-        }
-        if (v.caveat() != null) {
-            out.addAll(wrap(v.caveat(), "      careful: ", "        "));
-        }
         return out;
     }
 
@@ -345,25 +304,8 @@ public final class Page {
         java.util.TreeSet<String> keys = new java.util.TreeSet<>();
         c.findings().forEach(f -> keys.addAll(f.rule().sources()));
         c.figures().values().forEach(v -> v.defined().ifPresent(d -> keys.addAll(d.sources())));
-        keys.forEach(k -> out.addAll(wrap(source(k), k + ": ", "    ")));
+        keys.forEach(k -> out.addAll(wrap(explained.source(k), k + ": ", "    ")));
         return out;
-    }
-
-    private String source(String key) {
-        Source s = knowledge.sources().get(key);
-        if (s == null || NO_WORK.contains(key)) {
-            return key.replace('-', ' ');
-        }
-        String read = Boolean.FALSE.equals(s.read()) ? " (cited from memory)" : "";
-        return Arrays.asList(
-                                s.author() == null ? "" : s.author(),
-                                s.title(),
-                                s.year() == null ? "" : s.year(),
-                                s.where() == null ? "" : s.where())
-                        .stream()
-                        .filter(p -> !p.isBlank())
-                        .collect(Collectors.joining(", "))
-                + read;
     }
 
     /** The answers so far, numbered, as they were typed and as they were read. */
@@ -381,13 +323,24 @@ public final class Page {
         return out;
     }
 
-    private static String said(String question, Answer answer, Knowledge knowledge) {
+    /** The texts of several choices, in the order of the question. */
+    static String several(Question q, Answer.Several several) {
+        return several.ids().stream()
+                .map(id -> q.choice(id).map(Question.Choice::text).orElse(id))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** An answer in words. */
+    static String said(String question, Answer answer, Knowledge knowledge) {
         if (answer instanceof Answer.Choice choice) {
             if (knowledge.materials().containsKey(choice.id())) {
                 return knowledge.materials().get(choice.id()).name();
             }
             Optional<Question.Choice> named = knowledge.question(question).flatMap(q -> q.choice(choice.id()));
             return named.isPresent() ? named.get().text() : choice.id();
+        }
+        if (answer instanceof Answer.Several s) {
+            return knowledge.question(question).map(q -> several(q, s)).orElse(String.join(", ", s.ids()));
         }
         return echo(answer);
     }

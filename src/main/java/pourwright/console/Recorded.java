@@ -3,8 +3,8 @@ package pourwright.console;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import pourwright.facts.Answers;
-import pourwright.knowledge.Knowledge;
 
 /**
  * A case told again as the conversation a person would have had: each question is answered from the case, what the case
@@ -13,20 +13,28 @@ import pourwright.knowledge.Knowledge;
 public final class Recorded implements Door {
     private static final int WIDTH = 80;
     private static final String PROMPT_END = " > ";
+    private static final Map<String, List<String>> AFTERWARDS = Map.of(
+            "plan", List.of("how 1", "more", "cautions", "quit"),
+            "diagnose", List.of("how 1", "prevent 1", "otherwise", "cautions", "quit"));
 
     private final Answers script;
     private final List<String> lines = new ArrayList<>();
     private final Iterator<String> afterwards;
 
-    private Recorded(Answers script) {
+    private final Job job;
+    private boolean invited;
+
+    private Recorded(Answers script, Job job) {
         this.script = script;
-        this.afterwards = List.of("how 1", "more", "cautions", "quit").iterator();
+        this.job = job;
+        this.invited = job.invitation(Answers.NONE).isPresent();
+        this.afterwards = AFTERWARDS.get(job.word()).iterator();
     }
 
     /** The transcript, lines ended with a line feed. */
-    public static String transcript(Answers answers, Knowledge knowledge) {
-        Recorded door = new Recorded(answers);
-        new Conversation(door, knowledge, null, Answers.NONE).run();
+    public static String transcript(Answers answers, Job job) {
+        Recorded door = new Recorded(answers, job);
+        new Conversation(door, job, null, Answers.NONE).run();
         return String.join("\n", door.lines) + "\n";
     }
 
@@ -34,7 +42,11 @@ public final class Recorded implements Door {
     public String ask(String prompt, List<String> words) {
         String id = prompt.substring(0, prompt.length() - PROMPT_END.length());
         String answer;
-        if (id.equals("plan")) {
+        if (invited) {
+            // The case holds answers, not the line they may have come from.
+            invited = false;
+            answer = "";
+        } else if (id.equals(job.word())) {
             if (!afterwards.hasNext()) {
                 throw new Ended();
             }

@@ -1,5 +1,7 @@
 package pourwright.facts;
 
+import java.util.List;
+
 /** What a person answered to one question, already read. */
 public sealed interface Answer {
     /**
@@ -17,6 +19,17 @@ public sealed interface Answer {
      * @param id the choice's id
      */
     record Choice(String id) implements Answer {}
+
+    /**
+     * Several choices that hold at once.
+     *
+     * @param ids the choices' ids, in the order of the question
+     */
+    record Several(List<String> ids) implements Answer {
+        public Several {
+            ids = List.copyOf(ids);
+        }
+    }
 
     /**
      * A mix ratio.

@@ -2,6 +2,7 @@ package pourwright.facts;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -54,6 +55,15 @@ public final class Answers {
         return get(question)
                 .map(a -> a instanceof Answer.Choice c ? c.id() : "")
                 .orElse("");
+    }
+
+    /** The ids of the choices that hold: none, one, or several. */
+    public List<String> choices(String question) {
+        Answer a = get(question).orElse(null);
+        if (a instanceof Answer.Several s) {
+            return s.ids();
+        }
+        return a instanceof Answer.Choice c ? List.of(c.id()) : List.of();
     }
 
     /** Question id to answer, in the order given. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import pourwright.facts.Answer;
@@ -31,6 +32,10 @@ public final class AnswerReader {
     private static final int MOST_DIGITS = 40;
     private static final Set<String> DONT_KNOW = Set.of(
             "don't know", "dont know", "dk", "dunno", "?", "idk", "unknown", "not sure", "no idea", "n/a", "skip");
+
+    /** Ways to say yes and no that every such question takes. */
+    private static final Map<String, Set<String>> PLAIN =
+            Map.of("yes", Set.of("y", "yep", "yeah", "sure"), "no", Set.of("n", "nope"));
 
     private final Knowledge knowledge;
 
@@ -68,6 +73,14 @@ public final class AnswerReader {
         }
         if (raw instanceof String s) {
             return read(q, s, false);
+        }
+        if (raw instanceof List<?> list && q.several()) {
+            return list.isEmpty()
+                    ? new Understood(new Answer.DontKnow())
+                    : read(
+                            q,
+                            String.join(", ", list.stream().map(String::valueOf).toList()),
+                            false);
         }
         return new Again(
                 "'" + q.id() + "' takes one answer: a text, a number, or null for don't know." + example(q), List.of());
@@ -131,6 +144,32 @@ public final class AnswerReader {
     }
 
     private static Outcome choice(Question q, String text, boolean prompt) {
+        return q.several() ? several(q, text, prompt) : one(q, text, prompt);
+    }
+
+    /** One or more choices: "1, 3", "round and flat". What cannot be read as a list is judged as one answer. */
+    private static Outcome several(Question q, String text, boolean prompt) {
+        Outcome whole = one(q, text, prompt);
+        Set<String> found = new LinkedHashSet<>();
+        if (whole instanceof Understood u && u.answer() instanceof Answer.Choice c) {
+            found.add(c.id());
+        } else {
+            String between = text.matches("[\\d ]+") ? " +" : " *(?:[,;&+]|\\band\\b) *";
+            for (String piece : text.split(between)) {
+                Outcome part = one(q, piece, prompt);
+                if (!(part instanceof Understood u && u.answer() instanceof Answer.Choice c)) {
+                    return text.equals(piece) ? whole : part;
+                }
+                found.add(c.id());
+            }
+        }
+        return new Understood(new Answer.Several(q.choices().stream()
+                .map(Question.Choice::id)
+                .filter(found::contains)
+                .toList()));
+    }
+
+    private static Outcome one(Question q, String text, boolean prompt) {
         return pick(q, text, prompt, q.choices(), Question.Choice::id, Question.Choice::text, Question.Choice::says);
     }
 
@@ -150,6 +189,7 @@ public final class AnswerReader {
             words.add(id.apply(c));
             words.add(id.apply(c).replace('-', ' '));
             words.add(name.apply(c));
+            words.addAll(PLAIN.getOrDefault(id.apply(c), Set.of()));
             for (String w : words) {
                 String word = w.toLowerCase(Locale.ROOT);
                 if (word.equals(wanted)) {

@@ -37,6 +37,23 @@ public record Knowledge(
         Map<String, Agent> agents,
         Map<String, StepWords> steps) {
 
+    /** This knowledge with other questions to look up; the questions of a plan stay the same. */
+    Knowledge withQuestionsById(Map<String, Question> byId) {
+        return new Knowledge(
+                questions,
+                byId,
+                materials,
+                guidelines,
+                sources,
+                cautions,
+                closing,
+                terms,
+                pumps,
+                processes,
+                agents,
+                steps);
+    }
+
     /** The question with that id. */
     public Optional<Question> question(String id) {
         return Optional.ofNullable(questionsById.get(id));

@@ -50,8 +50,8 @@ public final class KnowledgeReader {
 
     private Knowledge readAll() {
         List<Question> questions = new ArrayList<>();
-        for (Path file : jsonFiles("questions")) {
-            questions.addAll(object(file).list("questions", Readings::question));
+        for (String file : List.of("plan.json", "single-figures.json")) {
+            questions.addAll(object(dir.resolve("questions").resolve(file)).list("questions", Readings::question));
         }
         Map<String, MaterialClass> materials = new TreeMap<>();
         for (Path file : jsonFiles("materials")) {
@@ -85,6 +85,33 @@ public final class KnowledgeReader {
                 object(dir.resolve("choices-of-process.json")).map("processes", Readings::process),
                 Collections.unmodifiableMap(agents),
                 object(dir.resolve("steps.json")).map("steps", Readings::step));
+    }
+
+    /**
+     * Reads what only a diagnosis needs, on top of the knowledge already read.
+     *
+     * @param base the knowledge of the same folder, perhaps with a workshop's laid over it
+     * @throws KnowledgeFault when a file is missing, broken or contradicts another
+     */
+    public static DiagnosticKnowledge forDiagnosis(Path dir, Knowledge base) {
+        KnowledgeReader reader = new KnowledgeReader(dir);
+        List<Question> observations =
+                reader.object(dir.resolve("questions/diagnose.json")).list("questions", Readings::question);
+        List<Question> all = new ArrayList<>(base.questions());
+        all.addAll(observations);
+        Map<String, Cause> causes = new TreeMap<>();
+        for (Path file : reader.jsonFiles("causes")) {
+            Cause c = Tree.whole(reader.object(file), Readings::cause);
+            if (!file.getFileName().toString().equals(c.id() + ".json")) {
+                throw new KnowledgeFault(reader.name(file) + ": the id '" + c.id() + "' must be the file's name");
+            }
+            causes.put(c.id(), c);
+        }
+        BaseRates rates = Tree.whole(reader.object(dir.resolve("diagnosis/base-rates.json")), Readings::baseRates);
+        DiagnosticKnowledge k = new DiagnosticKnowledge(
+                base.withQuestionsById(byId(all)), observations, Collections.unmodifiableMap(causes), rates);
+        DiagnosisChecks.check(k);
+        return k;
     }
 
     private static Map<String, Question> byId(List<Question> questions) {

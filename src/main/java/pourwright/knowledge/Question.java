@@ -20,6 +20,12 @@ import java.util.Optional;
  * @param choices the choices of a choice question
  * @param unknown what stands in when nobody knows, or null when nothing can
  * @param asked false for quantities that only single figures use
+ * @param several true when more than one choice can hold at once
+ * @param fact what the answer is about: observations of one fact count as evidence once; the id itself unless said
+ * @param effort how an answer is found: {@code look}, {@code recall} or {@code test}
+ * @param picture lines of a small text picture; its meaning also stands in the help
+ * @param families the only families of material it is asked about; empty for all
+ * @param tries answers to a quantity that a diagnosis tries, to learn whether asking would settle anything
  */
 public record Question(
         String id,
@@ -35,10 +41,25 @@ public record Question(
         String bare,
         List<Choice> choices,
         Fallback unknown,
-        Boolean asked) {
+        Boolean asked,
+        boolean several,
+        String fact,
+        String effort,
+        List<String> picture,
+        List<String> families,
+        List<String> tries) {
     public Question {
         choices = choices == null ? List.of() : List.copyOf(choices);
         asked = asked == null || asked;
+        fact = fact == null ? id : fact;
+        picture = List.copyOf(picture);
+        families = List.copyOf(families);
+        tries = List.copyOf(tries);
+    }
+
+    /** True when it makes sense for this class of material; one for some families only never does for an unknown one. */
+    public boolean suits(MaterialClass material) {
+        return families.isEmpty() || material != null && families.contains(material.family());
     }
 
     /**

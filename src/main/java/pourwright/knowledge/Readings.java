@@ -1,5 +1,8 @@
 package pourwright.knowledge;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Set;
 
 /** How each record of the knowledge is read from its object. */
@@ -73,7 +76,13 @@ final class Readings {
                 t.textOr("bare", null),
                 t.list("choices", c -> new Question.Choice(c.text("id"), c.text("text"), c.texts("says"))),
                 t.has("unknown") ? Tree.whole(t.object("unknown"), Readings::fallback) : null,
-                t.flag("asked", true));
+                t.flag("asked", true),
+                t.flag("several", false),
+                t.textOr("fact", null),
+                t.textOr("effort", "look"),
+                t.texts("picture"),
+                t.texts("families"),
+                t.texts("tries"));
     }
 
     private static Question.Fallback fallback(Tree t) {
@@ -92,7 +101,13 @@ final class Readings {
     }
 
     static Caution caution(Tree t) {
-        return new Caution(t.text("hazard"), t.text("say"), t.text("topic"), t.text("source"), t.flag("safety", true));
+        return new Caution(
+                t.text("hazard"),
+                t.text("say"),
+                t.text("topic"),
+                t.text("source"),
+                t.flag("safety", true),
+                t.textOr("trait", null));
     }
 
     static Term term(Tree t) {
@@ -120,6 +135,41 @@ final class Readings {
                 t.text("text"),
                 t.map("effects", e -> new Agent.Effect(e.text("effect"), e.textOr("note", null))),
                 t.text("source"));
+    }
+
+    static Cause cause(Tree t) {
+        return new Cause(
+                t.text("id"),
+                t.text("name"),
+                Set.copyOf(t.texts("families")),
+                Set.copyOf(t.texts("not-classes")),
+                t.strings("arises"),
+                t.text("is"),
+                t.text("physics"),
+                t.text("test"),
+                t.text("repair"),
+                t.list("prevent", Readings::prevention),
+                t.texts("cautions"),
+                t.text("source"));
+    }
+
+    private static Cause.Prevention prevention(Tree t) {
+        return new Cause.Prevention(
+                t.text("say"),
+                t.has("set") ? t.strings("set") : Map.of(),
+                t.has("times") ? t.numbers("times") : Map.of());
+    }
+
+    static BaseRates baseRates(Tree t) {
+        Map<String, Map<String, Map<String, Double>>> symptoms = new LinkedHashMap<>();
+        Tree all = t.object("symptoms");
+        all.names().forEach(symptom -> {
+            Tree classes = all.object(symptom);
+            Map<String, Map<String, Double>> shares = new LinkedHashMap<>();
+            classes.names().forEach(c -> shares.put(c, classes.numbers(c)));
+            symptoms.put(symptom, Collections.unmodifiableMap(shares));
+        });
+        return new BaseRates(t.text("source"), t.textOr("note", null), Collections.unmodifiableMap(symptoms));
     }
 
     static StepWords step(Tree t) {

@@ -25,7 +25,9 @@ final class Schemas {
             Map.entry("steps.json", "steps"),
             Map.entry("materials", "material"),
             Map.entry("guidelines", "guidelines"),
-            Map.entry("questions", "questions"));
+            Map.entry("questions", "questions"),
+            Map.entry("causes", "cause"),
+            Map.entry("diagnosis", "base-rates"));
 
     private Schemas() {}
 

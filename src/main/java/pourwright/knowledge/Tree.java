@@ -92,6 +92,29 @@ final class Tree {
         return List.copyOf(all);
     }
 
+    /** The parts of this object, by name. */
+    List<String> names() {
+        List<String> names = new ArrayList<>();
+        node.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    /** A map of texts, in the order of the file. */
+    Map<String, String> strings(String name) {
+        Tree object = object(name);
+        Map<String, String> all = new LinkedHashMap<>();
+        object.names().forEach(n -> all.put(n, object.text(n)));
+        return Collections.unmodifiableMap(all);
+    }
+
+    /** A map of numbers, in the order of the file. */
+    Map<String, Double> numbers(String name) {
+        Tree object = object(name);
+        Map<String, Double> all = new LinkedHashMap<>();
+        object.names().forEach(n -> all.put(n, object.number(n)));
+        return Collections.unmodifiableMap(all);
+    }
+
     Tree object(String name) {
         return new Tree(need(name), where + "/" + name);
     }

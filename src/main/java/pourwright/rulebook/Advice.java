@@ -77,16 +77,38 @@ public final class Advice extends DefaultAgendaEventListener {
         conclude(Verb.REFUSE, method, say);
     }
 
+    /** Evidence for a cause; strength is {@code decisive}, {@code strong}, {@code moderate} or {@code slight}. */
+    public void speaksFor(String cause, String strength) {
+        conclude(Verb.SPEAKS_FOR, cause, strength);
+    }
+
+    /** Evidence against a cause, in the same strengths. */
+    public void speaksAgainst(String cause, String strength) {
+        conclude(Verb.SPEAKS_AGAINST, cause, strength);
+    }
+
+    /** The way of working makes a cause impossible. */
+    public void rulesOut(String cause) {
+        conclude(Verb.RULES_OUT, cause, "");
+    }
+
+    /** Two answers cannot both be true; the sentence asks which is right. */
+    public void contradicts(String first, String second, String say) {
+        conclude(Verb.CONTRADICTS, first + " " + second, say);
+    }
+
     private void conclude(Verb verb, String target, String say) {
         TreeSet<String> answers = new TreeSet<>();
         TreeSet<String> figures = new TreeSet<>();
         TreeSet<String> methods = new TreeSet<>();
+        List<Said> said = new ArrayList<>();
         for (Object fact : current.getObjects()) {
             if (fact instanceof Figure f) {
                 figures.add(f.getId());
                 answers.addAll(f.getAnswers());
             } else if (fact instanceof Said s) {
                 answers.add(s.question());
+                said.add(s);
             } else if (fact instanceof Unknown u) {
                 answers.add(u.question());
             } else if (fact instanceof Material) {
@@ -98,7 +120,7 @@ public final class Advice extends DefaultAgendaEventListener {
             }
         }
         RuleCard card = cards.get(current.getRule().getName());
-        conclusions.add(new Conclusion(card, verb, target, say, answers, figures, methods));
+        conclusions.add(new Conclusion(card, verb, target, say, answers, figures, methods, List.copyOf(said)));
     }
 
     List<Conclusion> conclusions() {

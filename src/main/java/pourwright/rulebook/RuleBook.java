@@ -24,6 +24,7 @@ import org.kie.api.runtime.KieSession;
 public final class RuleBook {
     private static final String MODEL_LIST = "META-INF/kie/pourwright/pourwright/drools-model";
     private static final String METHOD_PACKAGE = "pourwright.rules.method.";
+    private static final String DIAGNOSIS_PACKAGE = "pourwright.rules.diagnosis.";
     private static final String RULES_PACKAGE = "pourwright.rules.";
 
     private final KieBase base;
@@ -68,6 +69,16 @@ public final class RuleBook {
         return Judge.BOOK;
     }
 
+    /** The rules of evidence. */
+    public static RuleBook diagnosis() {
+        return Diagnosis.BOOK;
+    }
+
+    /** Built on first use, once. */
+    private static final class Diagnosis {
+        static final RuleBook BOOK = new RuleBook(c -> c.startsWith(DIAGNOSIS_PACKAGE));
+    }
+
     /** Built on first use, once. */
     private static final class Method {
         static final RuleBook BOOK = new RuleBook(c -> c.startsWith(METHOD_PACKAGE));
@@ -75,7 +86,8 @@ public final class RuleBook {
 
     /** Built on first use, once. */
     private static final class Judge {
-        static final RuleBook BOOK = new RuleBook(c -> c.startsWith(RULES_PACKAGE) && !c.startsWith(METHOD_PACKAGE));
+        static final RuleBook BOOK = new RuleBook(
+                c -> c.startsWith(RULES_PACKAGE) && !c.startsWith(METHOD_PACKAGE) && !c.startsWith(DIAGNOSIS_PACKAGE));
     }
 
     /** The cards of all rules in this base. */

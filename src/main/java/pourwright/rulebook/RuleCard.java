@@ -14,8 +14,10 @@ import org.kie.api.definition.rule.Rule;
  * @param topic what it is about
  * @param because the reason, for a new member of staff
  * @param sources keys of the sources
+ * @param fact what a rule of evidence is about where it reads figures; else empty
  */
-public record RuleCard(String id, String says, String folder, String topic, String because, List<String> sources)
+public record RuleCard(
+        String id, String says, String folder, String topic, String because, List<String> sources, String fact)
         implements Comparable<RuleCard> {
     static RuleCard of(Rule rule) {
         Map<String, Object> meta = rule.getMetaData();
@@ -28,7 +30,8 @@ public record RuleCard(String id, String says, String folder, String topic, Stri
                 text(meta, "because"),
                 Arrays.stream(text(meta, "source").split("[,;\\s]+"))
                         .filter(s -> !s.isEmpty())
-                        .toList());
+                        .toList(),
+                text(meta, "fact"));
     }
 
     private static String text(Map<String, Object> meta, String key) {

@@ -19,5 +19,13 @@ public enum Verb {
     /** A way of working fits. */
     CHOOSE,
     /** A way of working is ruled out. */
-    REFUSE
+    REFUSE,
+    /** An observation speaks for a cause. */
+    SPEAKS_FOR,
+    /** An observation speaks against a cause. */
+    SPEAKS_AGAINST,
+    /** The way of working makes a cause impossible. */
+    RULES_OUT,
+    /** Two observations cannot both be true. */
+    CONTRADICTS
 }

@@ -37,10 +37,10 @@ class CaseFileTest {
     @ParameterizedTest
     @MethodSource("library")
     void aRecordedCaseIsWrittenAsItIsRead(Path file) throws IOException {
-        CaseFile c = CaseFile.read(file, READER);
+        CaseFile c = CaseFile.read(file, "plan", READER);
         Path copy = dir.resolve("copy.case.json");
         Files.writeString(copy, c.text());
-        CaseFile again = CaseFile.read(copy, READER);
+        CaseFile again = CaseFile.read(copy, "plan", READER);
         assertThat(again).isEqualTo(c);
         assertThat(again.text()).isEqualTo(c.text());
     }
@@ -55,7 +55,7 @@ class CaseFileTest {
         Path file = dir.resolve("a.case.json");
         WholeFile.write(
                 file, CaseFile.of(c, "workshop", "a \"note\"\nof two lines").text());
-        CaseFile read = CaseFile.read(file, READER);
+        CaseFile read = CaseFile.read(file, "plan", READER);
         assertThat(read.answers().all().keySet())
                 .containsExactlyElementsOf(answers.all().keySet());
         Consultation again = Advisor.consult(read.answers(), KNOWLEDGE);
@@ -87,7 +87,7 @@ class CaseFileTest {
     void whatIsNoCaseIsRefusedInOneSentence(String text) throws IOException {
         Path file = dir.resolve("bad.case.json");
         Files.writeString(file, text);
-        assertThatThrownBy(() -> CaseFile.read(file, READER))
+        assertThatThrownBy(() -> CaseFile.read(file, "plan", READER))
                 .isInstanceOf(BadAnswer.class)
                 .hasMessageMatching("(?s)[^\n]+");
     }
@@ -96,6 +96,6 @@ class CaseFileTest {
     void tooDeepAFileIsRefusedToo() throws IOException {
         Path file = dir.resolve("deep.case.json");
         Files.writeString(file, "[".repeat(1000));
-        assertThatThrownBy(() -> CaseFile.read(file, READER)).isInstanceOf(BadAnswer.class);
+        assertThatThrownBy(() -> CaseFile.read(file, "plan", READER)).isInstanceOf(BadAnswer.class);
     }
 }

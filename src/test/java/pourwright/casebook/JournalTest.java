@@ -31,7 +31,7 @@ class JournalTest {
     }
 
     private Journal written() throws IOException {
-        Journal journal = new Journal(shop);
+        Journal journal = new Journal(shop, "plan");
         journal.begin(Answers.NONE);
         journal.set("material", "tin silicone");
         journal.set("room-temperature", "21,5 °C");
@@ -60,7 +60,7 @@ class JournalTest {
         byte[] whole = Files.readAllBytes(file());
         for (int length = 0; length <= whole.length; length++) {
             Files.write(file(), Arrays.copyOf(whole, length));
-            Optional<Answers> left = new Journal(shop).unfinished(READER);
+            Optional<Answers> left = new Journal(shop, "plan").unfinished(READER);
             Answers wanted = replayed(whole, length);
             assertThat(left.map(a -> raw(a)).orElse(Map.of()))
                     .as("cut after byte " + length)
@@ -78,7 +78,7 @@ class JournalTest {
         }
         Path other = Files.createTempDirectory("journal");
         Files.write(other.resolve("unfinished.jsonl"), Arrays.copyOf(whole, end));
-        Answers answers = new Journal(other).unfinished(READER).orElse(Answers.NONE);
+        Answers answers = new Journal(other, "plan").unfinished(READER).orElse(Answers.NONE);
         Files.delete(other.resolve("unfinished.jsonl"));
         Files.delete(other);
         return answers;
@@ -97,7 +97,7 @@ class JournalTest {
         List<Integer> ends = lineEnds(whole);
         int cut = ends.get(ends.size() - 1) - 4;
         Files.write(file(), Arrays.copyOf(whole, cut));
-        Journal journal = new Journal(shop);
+        Journal journal = new Journal(shop, "plan");
         Answers before = journal.unfinished(READER).orElseThrow();
         journal.set("cup-volume", "5 L");
         Answers after = journal.unfinished(READER).orElseThrow();
@@ -133,7 +133,7 @@ class JournalTest {
             "[".repeat(5000).getBytes(StandardCharsets.UTF_8)
         }) {
             Files.write(file(), rubbish);
-            assertThat(new Journal(shop).unfinished(READER))
+            assertThat(new Journal(shop, "plan").unfinished(READER))
                     .as(new String(rubbish, StandardCharsets.ISO_8859_1))
                     .isEmpty();
         }
@@ -147,7 +147,7 @@ class JournalTest {
         byte[] spoilt = whole.clone();
         spoilt[first + 10] = (byte) 0xff;
         Files.write(file(), spoilt);
-        assertThat(new Journal(shop)
+        assertThat(new Journal(shop, "plan")
                         .unfinished(READER)
                         .orElse(Answers.NONE)
                         .all()

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import pourwright.advice.Advisor;
 import pourwright.advice.Consultation;
+import pourwright.console.PlanJob;
 import pourwright.console.Recorded;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeReader;
@@ -28,6 +29,7 @@ class RecordedCasesTest {
     private static List<Path> cases() throws IOException {
         try (Stream<Path> files = Files.list(LIBRARY)) {
             return files.filter(f -> f.toString().endsWith(".case.json"))
+                    .filter(f -> CaseFile.wordOf(f).equals("plan"))
                     .sorted()
                     .toList();
         }
@@ -38,13 +40,13 @@ class RecordedCasesTest {
         AnswersJson reader = new AnswersJson(KNOWLEDGE);
         return cases().stream()
                 .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> {
-                    CaseFile expected = CaseFile.read(file, reader);
+                    CaseFile expected = CaseFile.read(file, "plan", reader);
                     Consultation c = Advisor.consult(expected.answers(), KNOWLEDGE);
                     assertThat(c.verdict().word()).isEqualTo(expected.verdict());
                     assertThat(CaseFile.expected(c)).isEqualTo(expected.findings());
                     Path told =
                             file.resolveSibling(file.getFileName().toString().replace(".case.json", ".txt"));
-                    String transcript = Recorded.transcript(expected.answers(), KNOWLEDGE);
+                    String transcript = Recorded.transcript(expected.answers(), new PlanJob(KNOWLEDGE));
                     assertThat(transcript).isEqualTo(Files.readString(told));
                     expected.answers()
                             .all()

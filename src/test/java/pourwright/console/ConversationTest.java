@@ -34,7 +34,7 @@ class ConversationTest {
     Path shop;
 
     private static Conversation.End run(ScriptedDoor door) {
-        return new Conversation(door, KNOWLEDGE, null, Answers.NONE).run();
+        return new Conversation(door, new PlanJob(KNOWLEDGE), null, Answers.NONE).run();
     }
 
     private static final Map<String, String> JOB = Map.ofEntries(
@@ -255,10 +255,10 @@ class ConversationTest {
     @Test
     void theEndOfTheInputKeepsEverythingAndSaysWhatIsNext() {
         ScriptedDoor door = ScriptedDoor.typing("tin silicone");
-        Conversation.End end = new Conversation(door, KNOWLEDGE, shop, Answers.NONE).run();
+        Conversation.End end = new Conversation(door, new PlanJob(KNOWLEDGE), shop, Answers.NONE).run();
         assertThat(end).isEqualTo(Conversation.End.UNFINISHED);
         assertThat(door.all()).contains("The input ended.", "The next question was '", "resume");
-        assertThat(new Journal(shop)
+        assertThat(new Journal(shop, "plan")
                         .unfinished(new AnswersJson(KNOWLEDGE))
                         .orElseThrow()
                         .choice("material"))
@@ -275,13 +275,16 @@ class ConversationTest {
                 },
                 80,
                 false);
-        assertThat(new Conversation(door, KNOWLEDGE, shop, Answers.NONE).run()).isEqualTo(Conversation.End.UNFINISHED);
-        Answers left = new Journal(shop).unfinished(new AnswersJson(KNOWLEDGE)).orElseThrow();
+        assertThat(new Conversation(door, new PlanJob(KNOWLEDGE), shop, Answers.NONE).run())
+                .isEqualTo(Conversation.End.UNFINISHED);
+        Answers left =
+                new Journal(shop, "plan").unfinished(new AnswersJson(KNOWLEDGE)).orElseThrow();
         assertThat(left.all().keySet()).containsExactlyElementsOf(typed.subList(0, 8));
         ScriptedDoor rest = ScriptedDoor.answering(JOB);
-        assertThat(new Conversation(rest, KNOWLEDGE, shop, left).run()).isEqualTo(Conversation.End.ADVICE);
+        assertThat(new Conversation(rest, new PlanJob(KNOWLEDGE), shop, left).run())
+                .isEqualTo(Conversation.End.ADVICE);
         assertThat(rest.prompts).doesNotContainAnyElementsOf(typed.subList(0, 8));
-        assertThat(new Journal(shop).unfinished(new AnswersJson(KNOWLEDGE)))
+        assertThat(new Journal(shop, "plan").unfinished(new AnswersJson(KNOWLEDGE)))
                 .as("done")
                 .isEmpty();
     }
@@ -327,7 +330,7 @@ class ConversationTest {
                 },
                 80,
                 false);
-        new Conversation(door[0], KNOWLEDGE, shop, Answers.NONE).run();
+        new Conversation(door[0], new PlanJob(KNOWLEDGE), shop, Answers.NONE).run();
         assertThat(said.keySet()).containsExactlyElementsOf(words);
         assertThat(said).allSatisfy((word, lines) -> assertThat(lines).as(word).isNotEmpty());
         assertThat(String.join(" ", said.get("define cheese"))).contains("no word");
@@ -339,7 +342,7 @@ class ConversationTest {
         Path file = shop.resolve("a-file");
         Files.writeString(file, "");
         ScriptedDoor door = ScriptedDoor.answering(JOB);
-        assertThat(new Conversation(door, KNOWLEDGE, file.resolve("shop"), Answers.NONE).run())
+        assertThat(new Conversation(door, new PlanJob(KNOWLEDGE), file.resolve("shop"), Answers.NONE).run())
                 .isEqualTo(Conversation.End.ADVICE);
         assertThat(door.all()).contains("cannot be written");
     }
@@ -499,7 +502,7 @@ class ConversationTest {
     void anAnswerGivenBeforehandIsNotAskedAgain() {
         Answers start = Answers.NONE.with("material", new Answer.Choice("plaster"), "plaster");
         ScriptedDoor door = ScriptedDoor.answering(JOB);
-        new Conversation(door, KNOWLEDGE, null, start).run();
+        new Conversation(door, new PlanJob(KNOWLEDGE), null, start).run();
         assertThat(door.prompts).doesNotContain("material");
     }
 }

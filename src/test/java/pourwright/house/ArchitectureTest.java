@@ -41,15 +41,28 @@ class ArchitectureTest {
             Map.entry("rulebook", Set.of("facts")),
             Map.entry("advice", Set.of("rulebook", "figures", "facts", "physics", "knowledge", "units")),
             Map.entry("interview", Set.of("advice", "rulebook", "figures", "facts", "knowledge", "units")),
-            Map.entry("casebook", Set.of("interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
+            Map.entry("diagnosis", Set.of("interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
+            Map.entry(
+                    "casebook",
+                    Set.of("diagnosis", "interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
             Map.entry(
                     "console",
-                    Set.of("casebook", "interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
+                    Set.of(
+                            "casebook",
+                            "diagnosis",
+                            "interview",
+                            "advice",
+                            "rulebook",
+                            "figures",
+                            "facts",
+                            "knowledge",
+                            "units")),
             Map.entry(
                     "cli",
                     Set.of(
                             "console",
                             "casebook",
+                            "diagnosis",
                             "interview",
                             "advice",
                             "rulebook",
@@ -77,7 +90,8 @@ class ArchitectureTest {
         "pourwright.figures..",
         "pourwright.rulebook..",
         "pourwright.advice..",
-        "pourwright.interview.."
+        "pourwright.interview..",
+        "pourwright.diagnosis.."
     };
 
     private static String part(JavaClass c) {
@@ -182,7 +196,8 @@ class ArchitectureTest {
                         "pourwright.physics..",
                         "pourwright.figures..",
                         "pourwright.advice..",
-                        "pourwright.interview.."))
+                        "pourwright.interview..",
+                        "pourwright.diagnosis.."))
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.nio.file..", "java.net..", "java.sql..")

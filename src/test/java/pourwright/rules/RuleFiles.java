@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Json;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeReader;
@@ -16,6 +17,7 @@ import pourwright.knowledge.KnowledgeReader;
 final class RuleFiles {
     static final Path ROOT = Path.of("rules");
     static final Knowledge KNOWLEDGE = KnowledgeReader.read(Path.of("knowledge"));
+    static final DiagnosticKnowledge DIAGNOSTIC = KnowledgeReader.forDiagnosis(Path.of("knowledge"), KNOWLEDGE);
 
     private RuleFiles() {}
 
@@ -35,6 +37,10 @@ final class RuleFiles {
             } catch (IOException e) {
                 throw new UncheckedIOException(cases.toString(), e);
             }
+        }
+
+        boolean evidence() {
+            return folder.equals("diagnosis");
         }
 
         @Override

@@ -2,9 +2,9 @@ package pourwright.rules;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * One rule taken apart as text: its name, what it says about itself, its patterns and its conclusions. A lint reads the
@@ -17,8 +17,11 @@ final class RuleText {
     private static final Pattern QUOTED = Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*\"");
     private static final String STRING = "\"(?:[^\"\\\\]|\\\\.)*\"";
     private static final Pattern CALL = Pattern.compile(
-            "\\badvice\\s*\\.\\s*(\\w+)\\s*\\(\\s*(" + STRING + "(?:\\s*,\\s*" + STRING + ")?)\\s*\\)\\s*;");
+            "\\badvice\\s*\\.\\s*(\\w+)\\s*\\(\\s*(" + STRING + "(?:\\s*,\\s*" + STRING + "){0,2})\\s*\\)\\s*;");
     private static final Pattern COMMENT = Pattern.compile("(?m)//[^\\n]*$|/\\*.*?\\*/", Pattern.DOTALL);
+
+    private static final Set<String> TARGETED =
+            Set.of("choose", "refuse", "caution", "need", "speaksFor", "speaksAgainst", "rulesOut");
 
     private final RuleFiles.RuleFile file;
     private final String text;
@@ -32,14 +35,15 @@ final class RuleText {
     record Call(String verb, List<String> strings) {
         /** The method, caution or question it is about; empty where the verb only speaks. */
         String target() {
-            return Stream.of("choose", "refuse", "caution", "need").anyMatch(verb::equals) ? strings.get(0) : "";
+            return TARGETED.contains(verb) ? strings.get(0) : "";
         }
 
         /** The sentence for the person; empty where the verb carries none. */
         String say() {
             return switch (verb) {
                 case "choose", "refuse" -> strings.get(1);
-                case "caution", "need" -> "";
+                case "contradicts" -> strings.get(2);
+                case "caution", "need", "speaksFor", "speaksAgainst", "rulesOut" -> "";
                 default -> strings.get(0);
             };
         }

@@ -89,7 +89,8 @@ class RuleWordingTest {
     @Test
     void everyVerbThatSpeaksSaysSomething() {
         assertThat(faults(r -> r.calls().stream()
-                        .filter(c -> !List.of("caution", "need").contains(c.verb()))
+                        .filter(c -> !List.of("caution", "need", "speaksFor", "speaksAgainst", "rulesOut")
+                                .contains(c.verb()))
                         .filter(c -> c.say().isBlank())
                         .map(c -> c.verb() + " says nothing")
                         .toList()))

@@ -1,0 +1,55 @@
+package pourwright.advice;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import pourwright.facts.Answers;
+import pourwright.facts.Figure;
+import pourwright.facts.Limits;
+import pourwright.facts.Material;
+import pourwright.facts.Said;
+import pourwright.facts.Unknown;
+import pourwright.figures.FigureValue;
+import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.MaterialClass;
+import pourwright.knowledge.Question;
+
+/** Turns answers and figures into the facts that rules match. */
+public final class Facts {
+    private Facts() {}
+
+    /** The facts a plan is judged by: an open question is a fact of its own. */
+    static List<Object> ofPlan(
+            Answers answers, Knowledge knowledge, MaterialClass material, Map<String, FigureValue> figures) {
+        List<Object> facts = new ArrayList<>(said(answers, knowledge.questions()));
+        facts.add(0, material(material));
+        for (Question q : knowledge.questions()) {
+            if (answers.get(q.id()).isEmpty()) {
+                facts.add(new Unknown(q.id()));
+            }
+        }
+        Limits limits = knowledge.limits();
+        figures.values().forEach(v -> facts.add(figure(v, limits)));
+        return facts;
+    }
+
+    /** The material as a fact. */
+    public static Material material(MaterialClass m) {
+        return new Material(m.id(), m.family(), m.vacuum(), m.traits());
+    }
+
+    /** One fact per choice made, in the order of the questions. */
+    public static List<Said> said(Answers answers, Collection<Question> questions) {
+        List<Said> said = new ArrayList<>();
+        for (Question q : questions) {
+            answers.choices(q.id()).forEach(c -> said.add(new Said(q.id(), c)));
+        }
+        return said;
+    }
+
+    /** A figure as a fact. */
+    public static Figure figure(FigureValue v, Limits limits) {
+        return new Figure(v.id(), v.si(), v::basis, List.copyOf(v.answers()), limits);
+    }
+}

@@ -1,0 +1,66 @@
+package pourwright.cli;
+
+import java.nio.file.Path;
+import pourwright.advice.Advisor;
+import pourwright.casebook.AnswersJson;
+import pourwright.casebook.CaseFile;
+import pourwright.console.DiagnoseJob;
+import pourwright.console.PlanJob;
+import pourwright.console.Recorded;
+import pourwright.diagnosis.Diagnoser;
+import pourwright.knowledge.Knowledge;
+
+/** Runs a saved case again, whatever its word. What a diagnosis knows is read only when a case needs it. */
+final class Replayer {
+    private final Program program;
+    private final SharedOptions shared;
+    private final Knowledge knowledge;
+    private Diagnoser diagnoser;
+
+    Replayer(Program program, SharedOptions shared) {
+        this.program = program;
+        this.shared = shared;
+        this.knowledge = program.knowledge(shared);
+    }
+
+    /**
+     * A case and what it gives now.
+     *
+     * @param expected as recorded
+     * @param now as found
+     * @param transcript the conversation as it would be now
+     */
+    record Replayed(CaseFile expected, CaseFile now, String transcript) {}
+
+    /** @throws pourwright.advice.BadAnswer when the case cannot be read */
+    Replayed replay(Path file) {
+        String word = CaseFile.wordOf(file);
+        if (word.equals("diagnose")) {
+            Diagnoser d = diagnoser();
+            CaseFile expected =
+                    CaseFile.read(file, word, new AnswersJson(d.knowledge().base()));
+            return new Replayed(
+                    expected,
+                    expected.expecting(d.diagnose(expected.answers())),
+                    Recorded.transcript(expected.answers(), new DiagnoseJob(d)));
+        }
+        CaseFile expected = CaseFile.read(file, word, new AnswersJson(knowledge));
+        return new Replayed(
+                expected,
+                expected.expecting(Advisor.consult(expected.answers(), knowledge)),
+                Recorded.transcript(expected.answers(), new PlanJob(knowledge)));
+    }
+
+    /** @throws pourwright.advice.BadAnswer when the case cannot be read */
+    CaseFile diagnosisCase(Path file) {
+        return CaseFile.read(
+                file, "diagnose", new AnswersJson(diagnoser().knowledge().base()));
+    }
+
+    Diagnoser diagnoser() {
+        if (diagnoser == null) {
+            diagnoser = new Diagnoser(program.knowledgeForDiagnosis(shared, false));
+        }
+        return diagnoser;
+    }
+}

@@ -1,0 +1,84 @@
+package pourwright.console;
+
+import java.util.List;
+import java.util.Optional;
+import pourwright.facts.Answers;
+import pourwright.interview.Interviewer;
+import pourwright.knowledge.Knowledge;
+
+/** What a conversation is about: which question comes next, and what it ends in. */
+public interface Job {
+    /** The word of the command line, also the prompt once the result is shown. */
+    String word();
+
+    /** Everything known, with every question this job can ask. */
+    Knowledge knowledge();
+
+    /** True when the remembered kit belongs to it. */
+    boolean usesKit();
+
+    /**
+     * The next question, or none when everything that matters is answered.
+     *
+     * @throws pourwright.advice.BadAnswer when two answers cannot both be true
+     */
+    Optional<Interviewer.Next> next(Answers answers);
+
+    /** Why it is too early for a result, as one sentence; none when there can be one. */
+    Optional<String> tooEarly(Answers answers);
+
+    /** Questions to ask again since their answers contradict each other, with the sentence that says so. */
+    default Optional<Doubt> doubt(Answers answers) {
+        return Optional.empty();
+    }
+
+    /** How to begin in the person's own words, or none when the job begins with questions. */
+    default Optional<String> invitation(Answers answers) {
+        return Optional.empty();
+    }
+
+    /** What a line in the person's own words says. */
+    default Heard hear(String text) {
+        return new Heard(Answers.NONE, List.of());
+    }
+
+    /** The result for these answers. */
+    Result result(Answers answers, int width, boolean plain);
+
+    /**
+     * Answers that cannot both be true.
+     *
+     * @param say the sentence that asks which is right
+     * @param questions ids of the questions
+     */
+    record Doubt(String say, List<String> questions) {}
+
+    /**
+     * Answers picked out of a line.
+     *
+     * @param answers the answers
+     * @param lines what to read back
+     */
+    record Heard(Answers answers, List<String> lines) {}
+
+    /** What a conversation ends in, and what can be asked about it. */
+    interface Result {
+        /** The first page. */
+        List<String> first();
+
+        /** The last line of the first page: what can be asked next. */
+        String next();
+
+        /** Every word that {@link #say} answers, with what follows it, for help and completion. */
+        List<String> words();
+
+        /** The lines for a word, or none when it is no word here. */
+        Optional<List<String>> say(String verb, String rest);
+
+        /** True when the advice is to stop. */
+        boolean stop();
+
+        /** The case as the text of its file. */
+        String caseText(String name);
+    }
+}
