@@ -81,7 +81,7 @@ final class PlanCommand implements Callable<Integer> {
             if (asJson || shared.noInput) {
                 return advise(program, knowledge, given, asJson).code();
             }
-            return Talk.plan(program, shared, knowledge, given).code();
+            return Talk.plan(program, shared, () -> knowledge, given).code();
         } catch (BadAnswer e) {
             if (asJson) {
                 program.out().println(Json.write(ResultJson.error(e)));

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import pourwright.advice.BadAnswer;
+import pourwright.facts.Answers;
 import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeFault;
@@ -38,7 +39,10 @@ final class Program {
     }
 
     int run(String[] args) {
-        if (args.length == 0 || NEED_RULES.contains(args[0])) {
+        if (talksAtOnce(args)) {
+            return talk(args);
+        }
+        if (NEED_RULES.contains(args[0])) {
             RuleBook.prepare();
         }
         CommandLine line = new CommandLine(new RootCommand(this));
@@ -60,6 +64,26 @@ final class Program {
         });
         line.setExecutionExceptionHandler((e, cl, parsed) -> failed(e).code());
         return line.execute(args);
+    }
+
+    /**
+     * The two ways a person usually begins: nothing at all, or {@code plan} alone. They need no reading of options, which
+     * would keep the first question waiting.
+     */
+    private static boolean talksAtOnce(String[] args) {
+        return args.length == 0 || args.length == 1 && args[0].equals("plan");
+    }
+
+    private int talk(String[] args) {
+        SharedOptions usual = new SharedOptions();
+        try {
+            ExitCode code = args.length == 0
+                    ? Talk.console(this, usual)
+                    : Talk.plan(this, usual, () -> knowledgeOfWorkshop(usual), Answers.NONE);
+            return code.code();
+        } catch (RuntimeException e) {
+            return failed(e).code();
+        }
     }
 
     private Map<String, Supplier<Object>> words() {

@@ -2,11 +2,14 @@ package pourwright.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import pourwright.console.Wrap;
+import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Json;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.Question;
@@ -31,15 +34,22 @@ final class QuestionsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Knowledge knowledge = program.knowledge(shared);
+        DiagnosticKnowledge diagnostic = program.knowledgeForDiagnosis(shared, false);
+        Knowledge knowledge = diagnostic.base();
+        List<Question> both = new ArrayList<>(knowledge.questions());
+        both.addAll(diagnostic.observations());
         ArrayNode all = Json.array();
-        for (Question q : knowledge.questions()) {
+        for (Question q : both) {
             ObjectNode one = all.addObject();
+            one.put("word", diagnostic.observations().contains(q) ? "diagnose" : "plan");
             one.put("id", q.id())
                     .put("section", q.section())
                     .put("ask", q.ask())
                     .put("kind", q.kind())
                     .put("help", q.help());
+            if (q.several()) {
+                one.put("several", true);
+            }
             if (q.kind().equals("quantity")) {
                 one.put("quantity", q.quantity())
                         .put("unit", q.unit())

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Future;
+import java.util.function.Supplier;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import pourwright.casebook.AnswersJson;
@@ -34,7 +36,7 @@ final class Talk {
 
     /** The console: offers to resume what was left, then asks what it is about. */
     static ExitCode console(Program program, SharedOptions shared) {
-        Knowledge knowledge = program.knowledgeOfWorkshop(shared);
+        Future<Knowledge> reading = Later.read(() -> program.knowledgeOfWorkshop(shared));
         Path shop = program.shop(shared.shop);
         return with(program, shared, door -> {
             String greeting = "Pourwright plans a pour or finds what went wrong, and says why. It does not replace the"
@@ -58,7 +60,7 @@ final class Talk {
                     door.ask("word > ", List.of("plan", "diagnose")).strip().toLowerCase(Locale.ROOT);
             Job job = !said.isEmpty() && "diagnose".startsWith(said)
                     ? new DiagnoseJob(new Diagnoser(program.knowledgeForDiagnosis(shared, true)))
-                    : new PlanJob(knowledge);
+                    : new PlanJob(Later.ready(reading));
             return new Conversation(door, job, shop, Answers.NONE).run();
         });
     }
@@ -81,8 +83,11 @@ final class Talk {
     }
 
     /** Straight into a plan, with answers already given. */
-    static ExitCode plan(Program program, SharedOptions shared, Knowledge knowledge, Answers start) {
-        return job(program, shared, new PlanJob(knowledge), start);
+    static ExitCode plan(Program program, SharedOptions shared, Supplier<Knowledge> knowledge, Answers start) {
+        Future<Knowledge> reading = Later.read(knowledge);
+        Path shop = program.shop(shared.shop);
+        return with(
+                program, shared, door -> new Conversation(door, new PlanJob(Later.ready(reading)), shop, start).run());
     }
 
     /** Straight into a diagnosis, with answers already given. */
@@ -113,6 +118,7 @@ final class Talk {
             try (Terminal opened = TerminalBuilder.builder()
                             .system(true)
                             .dumb(false)
+                            .graphemeCluster(false)
                             .encoding(StandardCharsets.UTF_8)
                             .build();
                     JLineDoor door = new JLineDoor(opened)) {

@@ -74,6 +74,7 @@ public final class Conversation {
     public End run() {
         try {
             note(() -> journal.begin(answers));
+            job.prepare();
             confirmKit();
             listen();
             return talk();

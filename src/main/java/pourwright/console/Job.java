@@ -17,6 +17,9 @@ public interface Job {
     /** True when the remembered kit belongs to it. */
     boolean usesKit();
 
+    /** Makes ready what the second question will need, while the person reads the first. */
+    default void prepare() {}
+
     /**
      * The next question, or none when everything that matters is answered.
      *

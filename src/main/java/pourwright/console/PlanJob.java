@@ -9,6 +9,7 @@ import pourwright.casebook.CaseFile;
 import pourwright.facts.Answers;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
+import pourwright.rulebook.RuleBook;
 
 /** The planning of one pour. */
 public final class PlanJob implements Job {
@@ -33,6 +34,11 @@ public final class PlanJob implements Job {
     @Override
     public boolean usesKit() {
         return true;
+    }
+
+    @Override
+    public void prepare() {
+        RuleBook.prepareSoon();
     }
 
     @Override

@@ -27,6 +27,8 @@ public final class RuleBook {
     private static final String DIAGNOSIS_PACKAGE = "pourwright.rules.diagnosis.";
     private static final String RULES_PACKAGE = "pourwright.rules.";
 
+    private static final int AFTER_THE_QUESTION_MS = 50;
+
     private final KieBase base;
     private final Map<String, RuleCard> byName;
 
@@ -57,6 +59,25 @@ public final class RuleBook {
             thread.setDaemon(true);
             thread.start();
         }
+    }
+
+    /**
+     * The same, a moment later: the first question goes before, since a person takes longer to read it than the bases
+     * take to build.
+     */
+    public static void prepareSoon() {
+        Thread thread = new Thread(
+                () -> {
+                    try {
+                        Thread.sleep(AFTER_THE_QUESTION_MS);
+                        prepare();
+                    } catch (InterruptedException e) {
+                        Thread.currentThread().interrupt();
+                    }
+                },
+                "rule-book-soon");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     /** The rules that choose and refuse ways of working. */

@@ -156,7 +156,7 @@ class ArchitectureTest {
                         || a.getTargetOwner().isAssignableTo(Throwable.class)
                                 && a.getName().equals("printStackTrace"));
         noClasses()
-                .that(not(nameMatching("pourwright\\.cli\\.(Main|Program)")))
+                .that(not(nameMatching("pourwright\\.cli\\.(Main|Program|Training)")))
                 .should()
                 .accessTargetWhere(process)
                 .because("tests hand in the streams, and only the way in may end the process")
