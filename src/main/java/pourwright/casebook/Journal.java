@@ -36,6 +36,11 @@ public final class Journal {
         this.word = word;
     }
 
+    /** True when a conversation was left in this folder. */
+    public static boolean standsIn(Path shop) {
+        return Files.isRegularFile(shop.resolve("unfinished.jsonl"));
+    }
+
     /** What the unfinished conversation is about; {@code plan} when its journal does not say. */
     public static String wordLeft(Path shop) {
         try (Stream<String> lines = Files.lines(shop.resolve("unfinished.jsonl"), StandardCharsets.UTF_8)) {

@@ -6,7 +6,6 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.Supplier;
@@ -19,6 +18,7 @@ import pourwright.console.DiagnoseJob;
 import pourwright.console.Door;
 import pourwright.console.JLineDoor;
 import pourwright.console.Job;
+import pourwright.console.Pick;
 import pourwright.console.PipeDoor;
 import pourwright.console.PlanJob;
 import pourwright.console.Wrap;
@@ -46,19 +46,34 @@ final class Talk {
             if (left.isPresent()) {
                 String sentence = "There is an unfinished " + left.get().name() + " with "
                         + left.get().answers().all().size() + " answers.";
-                door.say(sentence + " Go on with it? (Enter = yes, or \"no\")");
-                String said =
-                        door.ask("resume > ", List.of("yes", "no")).strip().toLowerCase(Locale.ROOT);
-                if (said.isEmpty() || said.startsWith("y") || said.equals("resume")) {
+                Wrap.text(sentence + " Go on with it? (Enter = yes, or \"no\")", door.width(), "", "")
+                        .forEach(door::say);
+                Optional<String> said = new Pick(
+                                door,
+                                "resume > ",
+                                List.of("yes", "no"),
+                                "Answers of an earlier conversation are kept. \"no\" begins anew and lets them go.")
+                        .ask();
+                if (said.isEmpty()) {
+                    return Conversation.End.UNFINISHED;
+                }
+                if (said.get().equals("yes")) {
                     return new Conversation(
                                     door, left.get().job(), shop, left.get().answers())
                             .run();
                 }
             }
             door.say("Plan a pour, or diagnose a bad part? (Enter = plan, or \"diagnose\")");
-            String said =
-                    door.ask("word > ", List.of("plan", "diagnose")).strip().toLowerCase(Locale.ROOT);
-            Job job = !said.isEmpty() && "diagnose".startsWith(said)
+            Optional<String> said = new Pick(
+                            door,
+                            "word > ",
+                            List.of("plan", "diagnose"),
+                            "A plan is for a pour still to come, a diagnosis for a part that came out wrong.")
+                    .ask();
+            if (said.isEmpty()) {
+                return Conversation.End.UNFINISHED;
+            }
+            Job job = said.get().equals("diagnose")
                     ? new DiagnoseJob(new Diagnoser(program.knowledgeForDiagnosis(shared, true)))
                     : new PlanJob(Later.ready(reading));
             return new Conversation(door, job, shop, Answers.NONE).run();
@@ -74,6 +89,9 @@ final class Talk {
 
     /** The conversation that was left in a workshop's folder, if there is one. */
     static Optional<Left> left(Program program, SharedOptions shared, Path shop) {
+        if (!Journal.standsIn(shop)) {
+            return Optional.empty();
+        }
         Job job = Journal.wordLeft(shop).equals("diagnose")
                 ? new DiagnoseJob(new Diagnoser(program.knowledgeForDiagnosis(shared, true)))
                 : new PlanJob(program.knowledgeOfWorkshop(shared));

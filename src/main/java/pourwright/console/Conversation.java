@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import pourwright.advice.BadAnswer;
 import pourwright.casebook.Journal;
 import pourwright.casebook.Kit;
@@ -40,6 +42,10 @@ public final class Conversation {
     private final Map<String, String> earlier = new java.util.HashMap<>();
     private Answers answers;
     private boolean enough;
+    private boolean talked;
+    private boolean reviewed;
+    private boolean outOfTurn;
+    private Set<String> idle = Set.of();
     private boolean journalBroken;
 
     /** How a conversation ended. */
@@ -68,6 +74,7 @@ public final class Conversation {
         this.journal = shop == null ? null : new Journal(shop, job.word());
         this.reader = new AnswerReader(knowledge);
         this.answers = start;
+        start.all().keySet().forEach(asked::push);
     }
 
     /** Talks until the person has the plan and leaves. */
@@ -78,6 +85,9 @@ public final class Conversation {
             confirmKit();
             listen();
             return talk();
+        } catch (Quit e) {
+            say(journal == null ? "Left." : "Kept. \"pourwright resume\" goes on from here.");
+            return End.UNFINISHED;
         } catch (Door.Ended e) {
             return leave(End.UNFINISHED, "The input ended");
         } catch (Door.Interrupted e) {
@@ -131,8 +141,7 @@ public final class Conversation {
                         fresh.stream()
                                 .map(id -> id + " " + kit.all().get(id).raw())
                                 .toList()) + ".");
-        String said = door.ask("kit > ", List.of("yes", "no")).strip().toLowerCase(Locale.ROOT);
-        if (said.isEmpty() || said.startsWith("y")) {
+        if (yes("kit > ", "The kit of a workshop seldom changes. \"no\" asks each part of it again.")) {
             fresh.forEach(id -> {
                 Answers.Given g = kit.all().get(id);
                 answers = answers.with(id, g.answer(), g.raw());
@@ -161,8 +170,7 @@ public final class Conversation {
         say("Understood:");
         heard.lines().forEach(l -> say("  " + l));
         say("Is that right? (Enter = yes, or \"no\" to be asked instead)");
-        String said = door.ask("right > ", List.of("yes", "no")).strip().toLowerCase(Locale.ROOT);
-        if (said.isEmpty() || said.startsWith("y")) {
+        if (yes("right > ", "Words can mean two things. \"no\" lets all of it go and asks instead.")) {
             heard.answers().all().forEach((id, g) -> {
                 if (!answers.has(id)) {
                     answers = answers.with(id, g.answer(), g.raw());
@@ -173,15 +181,68 @@ public final class Conversation {
         }
     }
 
+    private boolean yes(String prompt, String why) {
+        return new Pick(door, prompt, List.of("yes", "no"), why)
+                .ask()
+                .orElseThrow(Quit::new)
+                .equals("yes");
+    }
+
+    /** The person leaves from a short question. */
+    private static final class Quit extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    /**
+     * All answers once more before the result, so that a slip is mended before it costs a pour; true when the result can
+     * be shown.
+     */
+    private boolean review() {
+        reviewed = true;
+        say("");
+        say("Your answers:");
+        Page.answers(answers, knowledge, door.width()).forEach(door::say);
+        say("Enter = show the result. Or \"change NUMBER\", \"back\", \"quit\".");
+        while (true) {
+            String line = door.ask("review > ", List.of("change", "back", "answers", "help", "quit"))
+                    .strip();
+            String word = line.toLowerCase(Locale.ROOT);
+            if (line.isEmpty() || List.of("enough", "yes", "don't know", "dk", "?").contains(word)) {
+                return true;
+            } else if (word.equals("quit") || word.equals("exit")) {
+                throw new Quit();
+            } else if (word.equals("answers")) {
+                Page.answers(answers, knowledge, door.width()).forEach(door::say);
+            } else if (word.equals("back")) {
+                back();
+                reviewed = false;
+                return false;
+            } else if (word.startsWith("change") || word.matches("\\d{1,3}")) {
+                if (change(
+                        word.startsWith("change")
+                                ? line.substring("change".length()).strip()
+                                : line)) {
+                    reviewed = false;
+                    return false;
+                }
+            } else {
+                say((word.equals("why") || word.equals("help")
+                                ? "A slip is cheaper here than in the cup. "
+                                : "\"" + Clean.quoted(line) + "\" is not a word here. ")
+                        + "Accepted: Enter (show the result), change NUMBER, answers, back, quit.");
+            }
+        }
+    }
+
     private End talk() {
         say("Type an answer, or: why, back, help, answers, change, enough, don't know, quit.");
         while (true) {
             Optional<Interviewer.Next> next = nextQuestion();
             if (next.isPresent() && !enough) {
-                if (!askOne(next.get())) {
-                    return End.UNFINISHED;
-                }
-            } else {
+                askOne(next.get());
+                talked = true;
+                reviewed = false;
+            } else if (!talked || reviewed || review()) {
                 shown = job.result(answers, door.width(), door.plain());
                 Optional<End> end = result();
                 if (end.isPresent()) {
@@ -216,8 +277,8 @@ public final class Conversation {
         }
     }
 
-    /** Asks until the question is answered or the person turns elsewhere; false when the person leaves. */
-    private boolean askOne(Interviewer.Next next) {
+    /** Asks until the question is answered or the person turns elsewhere, or the person turns elsewhere. */
+    private void askOne(Interviewer.Next next) {
         Question q = next.question();
         show(next);
         int failures = 0;
@@ -234,8 +295,7 @@ public final class Conversation {
                     continue;
                 }
             } else if (word.equals("quit") || word.equals("exit") || word.equals("stop")) {
-                say(journal == null ? "Left." : "Kept. \"pourwright resume\" goes on from here.");
-                return false;
+                throw new Quit();
             } else if (word.equals("why") || word.equals("why?")) {
                 next.reasons().forEach(this::say);
                 continue;
@@ -253,13 +313,15 @@ public final class Conversation {
                     continue;
                 }
                 enough = true;
-                return true;
+                return;
             } else if (word.equals("back")) {
-                back();
-                return true;
+                if (!outOfTurn) {
+                    back();
+                }
+                return;
             } else if (word.startsWith("change ") || word.equals("change")) {
                 if (change(line.substring("change".length()).strip())) {
-                    return true;
+                    return;
                 }
                 continue;
             }
@@ -272,7 +334,7 @@ public final class Conversation {
             AnswerReader.Outcome outcome = reader.atPrompt(q, line);
             if (outcome instanceof AnswerReader.Understood u) {
                 accept(q, u.answer(), line);
-                return true;
+                return;
             }
             AnswerReader.Again again = (AnswerReader.Again) outcome;
             say(again.sentence());
@@ -290,7 +352,7 @@ public final class Conversation {
         Question q = next.question();
         say("");
         String before = earlier.get(q.id());
-        if (!q.picture().isEmpty()) {
+        if (!q.picture().isEmpty() && !door.plain()) {
             q.picture().forEach(l -> door.say("  " + l));
         }
         say(q.ask() + (q.several() ? " (one or more)" : "") + (before == null ? "" : "  (Enter = " + before + ")"));
@@ -334,11 +396,28 @@ public final class Conversation {
                 : answer instanceof Answer.Several s ? String.join(", ", s.ids()) : line;
         Object raw = answer instanceof Answer.DontKnow ? null : kept;
         answers = answers.with(q.id(), answer, raw);
-        asked.remove(q.id());
-        asked.push(q.id());
-        earlier.put(q.id(), line);
+        if (!outOfTurn) {
+            asked.remove(q.id());
+            asked.push(q.id());
+        }
+        String before = earlier.put(q.id(), answer instanceof Answer.DontKnow ? "don't know" : line);
         note(() -> journal.set(q.id(), raw));
         echo(q, answer);
+        if (before != null && !before.equals(line)) {
+            idleNow();
+        }
+    }
+
+    /** After an answer was changed: which earlier answers no longer matter. They are kept. */
+    private void idleNow() {
+        Set<String> now = new TreeSet<>(answers.all().keySet());
+        now.removeAll(job.relevant(answers));
+        Set<String> fresh = new TreeSet<>(now);
+        fresh.removeAll(idle);
+        idle = now;
+        if (!fresh.isEmpty()) {
+            say("  No longer asked for with this change, but kept: " + String.join(", ", fresh) + ".");
+        }
     }
 
     /** Shows what was read, in the person's own unit, so that a slip is seen at once. */
@@ -391,16 +470,22 @@ public final class Conversation {
                     + "\", as \"answers\" numbers them.");
             return false;
         }
-        forget(id);
         changing(id);
         return true;
     }
 
-    /** Asks one question out of turn. */
+    /** Asks one question out of turn; until it is answered anew the old answer stands, and "back" leaves it so. */
     private void changing(String id) {
         knowledge.question(id).ifPresent(q -> {
+            Answers.Given given = answers.all().get(id);
+            earlier.put(id, given.raw() == null ? "don't know" : given.raw().toString());
             boolean wasEnough = enough;
-            askOne(new Interviewer.Next(q, List.of(q.help())));
+            outOfTurn = true;
+            try {
+                askOne(new Interviewer.Next(q, List.of(q.help())));
+            } finally {
+                outOfTurn = false;
+            }
             enough = wasEnough;
         });
     }

@@ -2,6 +2,7 @@ package pourwright.console;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import pourwright.facts.Answers;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
@@ -26,6 +27,11 @@ public interface Job {
      * @throws pourwright.advice.BadAnswer when two answers cannot both be true
      */
     Optional<Interviewer.Next> next(Answers answers);
+
+    /** The questions whose answers matter now; all that were answered unless the job knows better. */
+    default Set<String> relevant(Answers answers) {
+        return answers.all().keySet();
+    }
 
     /** Why it is too early for a result, as one sentence; none when there can be one. */
     Optional<String> tooEarly(Answers answers);

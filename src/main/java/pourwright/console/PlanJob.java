@@ -1,10 +1,15 @@
 package pourwright.console;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import pourwright.advice.Advisor;
+import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
+import pourwright.advice.Difference;
 import pourwright.advice.Verdict;
+import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
 import pourwright.facts.Answers;
 import pourwright.interview.Interviewer;
@@ -47,6 +52,20 @@ public final class PlanJob implements Job {
     }
 
     @Override
+    public Set<String> relevant(Answers answers) {
+        Set<String> ids = new HashSet<>(Set.of("material"));
+        if (answers.get("material").isPresent()) {
+            try {
+                Advisor.consult(answers, knowledge).needs().forEach(n -> ids.add(n.question()));
+            } catch (BadAnswer e) {
+                // What cannot be true together is settled by the next question.
+                return answers.all().keySet();
+            }
+        }
+        return ids;
+    }
+
+    @Override
     public Optional<String> tooEarly(Answers answers) {
         return answers.get("material").isEmpty()
                 ? Optional.of("The liquid is needed first: nothing can be planned without it.")
@@ -61,10 +80,14 @@ public final class PlanJob implements Job {
     /** A plan with its page. */
     private static final class Planned implements Result {
         private final Consultation c;
+        private final Knowledge knowledge;
+        private final int width;
         private final Page page;
 
         Planned(Consultation c, Knowledge knowledge, int width, boolean plain) {
             this.c = c;
+            this.knowledge = knowledge;
+            this.width = width;
             this.page = new Page(c, knowledge, width, plain);
         }
 
@@ -81,7 +104,7 @@ public final class PlanJob implements Job {
 
         @Override
         public List<String> words() {
-            return List.of("more", "cautions", "how NUMBER", "figures", "rules", "sources");
+            return List.of("more", "cautions", "how NUMBER", "what-if ID=VALUE", "figures", "rules", "sources");
         }
 
         @Override
@@ -90,11 +113,38 @@ public final class PlanJob implements Job {
                 case "more" -> Optional.of(page.more());
                 case "cautions" -> Optional.of(page.cautions());
                 case "how" -> Optional.of(page.how(rest));
+                case "what-if" -> Optional.of(whatIf(rest));
                 case "figures" -> Optional.of(page.figures());
                 case "rules" -> Optional.of(page.rules());
                 case "sources" -> Optional.of(page.sources());
                 default -> Optional.empty();
             };
+        }
+
+        private List<String> whatIf(String rest) {
+            try {
+                Answers changed = c.answers();
+                for (String word : rest.split("\\s+(?=[a-z-]+\\s*=)")) {
+                    int at = word.indexOf('=');
+                    if (at <= 0) {
+                        return wrapped(
+                                "Say which answer and what it would be, for example what-if cup-volume=5 L.", width);
+                    }
+                    changed = new AnswersJson(knowledge)
+                            .with(
+                                    changed,
+                                    word.substring(0, at).strip(),
+                                    word.substring(at + 1).strip());
+                }
+                return new DifferencePage(Difference.between(c, Advisor.consult(changed, knowledge)), knowledge, width)
+                        .lines();
+            } catch (BadAnswer e) {
+                return wrapped(e.getMessage(), width);
+            }
+        }
+
+        private static List<String> wrapped(String text, int width) {
+            return Wrap.text(text, width, "", "    ");
         }
 
         @Override

@@ -1,0 +1,52 @@
+package pourwright.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import pourwright.figures.FigureValue;
+
+/**
+ * What changes between two consultations.
+ *
+ * @param before the first
+ * @param after the second
+ * @param fresh findings only the second has
+ * @param gone findings only the first has
+ * @param figures ids of figures whose typical value differs noticeably, or that only one has
+ */
+public record Difference(
+        Consultation before, Consultation after, List<Finding> fresh, List<Finding> gone, List<String> figures) {
+    private static final double NOTABLE = 0.01;
+
+    /** Compares two consultations. */
+    public static Difference between(Consultation before, Consultation after) {
+        List<Finding> fresh = after.findings().stream()
+                .filter(f -> before.finding(f.id()).isEmpty())
+                .toList();
+        List<Finding> gone = before.findings().stream()
+                .filter(f -> after.finding(f.id()).isEmpty())
+                .toList();
+        List<String> figures = new ArrayList<>();
+        for (Map.Entry<String, FigureValue> e : after.figures().entrySet()) {
+            FigureValue old = before.figures().get(e.getKey());
+            if (old == null || differs(old, e.getValue())) {
+                figures.add(e.getKey());
+            }
+        }
+        before.figures().keySet().stream()
+                .filter(id -> !after.figures().containsKey(id))
+                .forEach(figures::add);
+        return new Difference(before, after, fresh, gone, List.copyOf(figures));
+    }
+
+    private static boolean differs(FigureValue a, FigureValue b) {
+        double x = a.si().typical();
+        double y = b.si().typical();
+        return x != y && !(Math.abs(x - y) <= NOTABLE * Math.max(Math.abs(x), Math.abs(y)));
+    }
+
+    /** True when nothing a person would notice differs. */
+    public boolean nothing() {
+        return fresh.isEmpty() && gone.isEmpty() && figures.isEmpty() && before.verdict() == after.verdict();
+    }
+}

@@ -1,0 +1,67 @@
+package pourwright.console;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import pourwright.advice.Difference;
+import pourwright.advice.Finding;
+import pourwright.advice.Wording;
+import pourwright.figures.FigureValue;
+import pourwright.knowledge.Knowledge;
+
+/** A difference as lines of text: the verdict first, then what is new, what is gone, and the figures. */
+final class DifferencePage {
+    private static final int MOST_FIGURES = 12;
+
+    private final Difference d;
+    private final Knowledge knowledge;
+    private final int width;
+
+    DifferencePage(Difference d, Knowledge knowledge, int width) {
+        this.d = d;
+        this.knowledge = knowledge;
+        this.width = width;
+    }
+
+    List<String> lines() {
+        List<String> out = new ArrayList<>();
+        if (d.nothing()) {
+            return wrap("Nothing would change.", "", "");
+        }
+        String old = d.before().verdict().word().toUpperCase(Locale.ROOT);
+        String now = d.after().verdict().word().toUpperCase(Locale.ROOT);
+        out.addAll(wrap(old.equals(now) ? "Still " + now + "." : now + " instead of " + old + ".", "", ""));
+        d.fresh().forEach(f -> out.addAll(wrap(f.say(), "  new (" + strength(f) + "): ", "    ")));
+        d.gone().forEach(f -> out.addAll(wrap(f.say(), "  gone (" + strength(f) + "): ", "    ")));
+        Wording before = new Wording(knowledge, d.before().answers(), d.before().figures());
+        Wording after = new Wording(knowledge, d.after().answers(), d.after().figures());
+        d.figures().stream()
+                .filter(this::computed)
+                .limit(MOST_FIGURES)
+                .forEach(id -> out.addAll(wrap(
+                        shown(d.before().figures().get(id), before) + ", then "
+                                + shown(d.after().figures().get(id), after),
+                        "  " + id + ": ",
+                        "    ")));
+        out.addAll(wrap("Nothing was changed. \"change NUMBER\" changes an answer for good.", "", ""));
+        return out;
+    }
+
+    private boolean computed(String id) {
+        FigureValue v =
+                d.after().figures().getOrDefault(id, d.before().figures().get(id));
+        return v.defined().isPresent();
+    }
+
+    private static String shown(FigureValue v, Wording wording) {
+        return v == null ? "none" : wording.show(v);
+    }
+
+    private static String strength(Finding f) {
+        return f.isCaution() ? "caution" : f.strength().word();
+    }
+
+    private List<String> wrap(String text, String first, String rest) {
+        return Wrap.text(text, width, first, rest);
+    }
+}
