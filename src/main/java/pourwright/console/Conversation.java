@@ -238,10 +238,10 @@ public final class Conversation {
         say("Type an answer, or: why, back, help, answers, change, enough, don't know, quit.");
         while (true) {
             Optional<Interviewer.Next> next = nextQuestion();
-            if (next.isPresent() && !enough) {
+            if (next.isPresent() && (!enough || job.tooEarly(answers).isPresent())) {
+                reviewed = false;
                 askOne(next.get());
                 talked = true;
-                reviewed = false;
             } else if (!talked || reviewed || review()) {
                 shown = job.result(answers, door.width(), door.plain());
                 Optional<End> end = result();
@@ -312,7 +312,9 @@ public final class Conversation {
                     say(early.get());
                     continue;
                 }
+                // Who says "enough" wants the result and no more questions, not even about the answers.
                 enough = true;
+                reviewed = true;
                 return;
             } else if (word.equals("back")) {
                 if (!outOfTurn) {

@@ -24,18 +24,19 @@ import pourwright.units.RatioReader;
 import pourwright.units.RatioReading;
 import pourwright.units.Read;
 import pourwright.units.Reading;
+import pourwright.units.TypedText;
 
 /** Reads what a person or a program answered to one question. */
 public final class AnswerReader {
-    private static final int SHOWN_TEXT = 40;
+    /** Longer than any list of choices; also the bound that keeps reading quick. */
+    private static final int LONGEST = 1000;
+
     private static final int SHOWN_CHOICES = 6;
     private static final int MOST_DIGITS = 40;
-    private static final Set<String> DONT_KNOW = Set.of(
-            "don't know", "dont know", "dk", "dunno", "?", "idk", "unknown", "not sure", "no idea", "n/a", "skip");
-
     /** Ways to say yes and no that every such question takes. */
-    private static final Map<String, Set<String>> PLAIN =
-            Map.of("yes", Set.of("y", "yep", "yeah", "sure"), "no", Set.of("n", "nope"));
+    private static final Map<String, Set<String>> PLAIN = Map.of(
+            "yes", Set.of("y", "yep", "yup", "yeah", "aye", "sure", "of course", "yes please"),
+            "no", Set.of("n", "nope", "nah", "never", "no thanks"));
 
     private final Knowledge knowledge;
 
@@ -96,10 +97,14 @@ public final class AnswerReader {
     }
 
     private Outcome read(Question q, String typed, boolean prompt) {
-        String text = clean(typed);
-        if (DONT_KNOW.contains(text.toLowerCase(Locale.ROOT).replace('’', '\''))) {
+        if (DontKnow.typed(typed)) {
             return new Understood(new Answer.DontKnow());
         }
+        boolean words = !q.kind().equals("quantity") && !q.kind().equals("ratio");
+        if (words && typed.length() > LONGEST) {
+            return new Again(TypedText.quote(typed) + " is too long for an answer to '" + q.id() + "'.", List.of());
+        }
+        String text = words ? ended(clean(typed)) : typed;
         return switch (q.kind()) {
             case "quantity" -> quantity(q, typed, prompt);
             case "ratio" -> ratio(typed, prompt);
@@ -194,7 +199,7 @@ public final class AnswerReader {
                 String word = w.toLowerCase(Locale.ROOT);
                 if (word.equals(wanted)) {
                     exact.add(id.apply(c));
-                } else if (word.startsWith(wanted)) {
+                } else if (word.startsWith(wanted) || (q.kind().equals("material") && within(word, wanted))) {
                     beginnings.add(id.apply(c));
                 }
             }
@@ -215,7 +220,7 @@ public final class AnswerReader {
         Set<String> several = exact.size() > 1 ? exact : prompt ? beginnings : Set.<String>of();
         if (several.size() > 1 && !wanted.isEmpty()) {
             return new Again(
-                    "\"" + shown(text) + "\" could be " + String.join(" or ", several) + ". Which?",
+                    TypedText.quote(text) + " could be " + String.join(" or ", several) + ". Which?",
                     List.copyOf(several));
         }
         List<String> ids = all.stream().map(id).toList();
@@ -224,21 +229,31 @@ public final class AnswerReader {
                 : String.join(", ", ids.subList(0, SHOWN_CHOICES)) + " and " + (ids.size() - SHOWN_CHOICES)
                         + " more (see 'pourwright questions')";
         return new Again(
-                "\"" + shown(text) + "\" is not an answer to '" + q.id() + "'. Accepted: " + accepted
+                TypedText.quote(text) + " is not an answer to '" + q.id() + "'. Accepted: " + accepted
                         + ", or \"don't know\".",
                 List.of());
+    }
+
+    /** "Epoxy" is a word of four classes, though the name of only one begins with it. */
+    private static boolean within(String name, String wanted) {
+        return !wanted.isEmpty() && (" " + name + " ").contains(" " + wanted + " ");
     }
 
     private static String example(Question q) {
         return q.example() == null ? "" : " For example " + q.example() + ".";
     }
 
+    /** Without the full stop or the exclamation mark that ends a sentence. */
+    private static String ended(String text) {
+        String end = text;
+        while (end.length() > 1 && (end.endsWith(".") || end.endsWith("!"))) {
+            end = end.substring(0, end.length() - 1).strip();
+        }
+        return end;
+    }
+
     /** Control characters out, spaces collapsed. */
     static String clean(String typed) {
         return typed.replaceAll("[\\p{Cc}\\p{Cf}]", " ").strip().replaceAll("\\s+", " ");
-    }
-
-    private static String shown(String text) {
-        return text.length() <= SHOWN_TEXT ? text : text.substring(0, SHOWN_TEXT) + "…";
     }
 }

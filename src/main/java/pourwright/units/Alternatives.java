@@ -43,10 +43,13 @@ final class Alternatives {
                 e.pot()
                         ? new String[] {"bar", "psi"}
                         : e.gauge()
-                                ? new String[] {"inHg", "mbar", "kPa", "torr"}
-                                : new String[] {"mbar", "torr", "kPa"};
+                                ? new String[] {"inHg", "bar", "mbar", "kPa", "torr"}
+                                : e.outsideAir()
+                                        ? new String[] {"mbar", "inHg", "kPa", "torr"}
+                                        : new String[] {"mbar", "torr", "kPa"};
             case TEMPERATURE -> new String[] {"°C", "°F"};
-            case FLOW, CONDUCTANCE -> new String[] {"L/s", "L/min", "m³/h"};
+            case FLOW -> new String[] {"L/s", "cfm", "L/min", "m³/h"};
+            case CONDUCTANCE -> new String[] {"L/s", "L/min", "m³/h"};
             case LEAK -> new String[] {"mbar L/s"};
             case VISCOSITY -> new String[] {"Pa·s", "mPa·s"};
             case DENSITY -> new String[] {"kg/m³", "g/mL"};

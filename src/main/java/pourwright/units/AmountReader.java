@@ -5,13 +5,6 @@ import java.util.List;
 
 /** Reads one amount: a number with its unit, feet with inches, hours with minutes. */
 final class AmountReader {
-    private static final String[] ABOUT = {
-        "about", "around", "roughly", "approximately", "approx", "circa", "maybe", "nearly", "almost", "more or less"
-    };
-    private static final String[] FILLER = {"it is", "it's", "exactly", "just", "the"};
-    private static final String[] ABOUT_AFTER = {
-        "-ish", "ish", "or so", "approximately", "approx", "about", "more or less"
-    };
     private static final String[] VACUUM = {"of vacuum", "vacuum", "vac"};
     private static final int PARTS = 3;
 
@@ -30,23 +23,26 @@ final class AmountReader {
 
     /** The amount at the cursor, or null with {@link #failure} set. */
     Amount read(boolean betweenForm) {
-        boolean about = before();
+        boolean about = AboutWords.before(c);
         boolean negative = sign();
         Amount a = positive(betweenForm);
         if (a == null) {
             return null;
         }
         Amount signed = negative ? a.negated() : a;
-        return about || after() ? signed.vague() : signed;
+        return about || AboutWords.behind(c) ? signed.vague() : signed;
     }
 
     private Amount positive(boolean betweenForm) {
-        double number = NumberScanner.scan(c, true);
-        boolean inWords = Double.isNaN(number);
-        if (inWords) {
+        boolean about = c.word("a couple of") || c.word("couple of");
+        double number = about ? 2 : NumberScanner.scan(c, true);
+        boolean article = false;
+        if (Double.isNaN(number)) {
             c.spaces();
-            inWords = c.peek(0) == 'a';
+            int from = c.at;
             number = NumberWords.scan(c);
+            String words = c.text.substring(from, c.at);
+            article = words.equals("a") || words.equals("an");
         }
         if (Double.isNaN(number)) {
             return fail(Sentences.notUnderstood(typed, e));
@@ -54,21 +50,22 @@ final class AmountReader {
         if (c.peek(0) == ':' && Cursor.digit(c.peek(1)) && e.dimension() == Dimension.TIME) {
             return clock(number);
         }
-        if (c.word("and a half")) {
-            number += 0.5;
-        }
-        boolean about = after();
+        number += andAPart();
+        about |= AboutWords.behind(c);
         Amount first = unit(number);
-        if (inWords && first != null && first.bare()) {
+        if (article && first != null && first.bare()) {
             return fail(Sentences.notUnderstood(typed, e));
         }
         if (first != null && !first.bare()) {
-            if (c.word("and a half")) {
-                first = new Amount(first.value() + 0.5, first.unit(), first.key(), false);
-            }
+            first = Amount.of(first.value() + andAPart(), first.unit(), first.key());
             first = compound(first, betweenForm);
         }
         return first == null || !about ? first : first.vague();
+    }
+
+    /** "An hour and a half", "two and a quarter hours". */
+    private double andAPart() {
+        return c.word("and a half") ? 0.5 : c.word("and a quarter") ? 0.25 : 0;
     }
 
     /** The unit behind a number; a bare amount if there is none; null with a failure if it is one of another kind. */
@@ -76,20 +73,22 @@ final class AmountReader {
         int from = c.at;
         UnitScanner.Match m = UnitScanner.match(c, e.dimension());
         if (m == null) {
-            return new Amount(number, null, "", false);
+            return Amount.bare(number);
         }
         UnitDef unit = UnitBook.pick(m.units(), e.dimension());
         if (unit != null) {
-            return new Amount(number, unit, m.key(), false);
+            return weightOunces(m.key())
+                    ? new Amount(number, unit, m.key(), false, ounces(number))
+                    : Amount.of(number, unit, m.key());
         }
         if (e.dimension() == Dimension.TEMPERATURE && degreesOnly(m.key())) {
-            return new Amount(number, null, "", false);
+            return Amount.bare(number);
         }
         if (m.units()[0].symbol().equals("%")) {
             if (e.dimension() == Dimension.PRESSURE) {
                 c.oneOf(VACUUM);
             }
-            return new Amount(number, m.units()[0], "%", false);
+            return Amount.of(number, m.units()[0], "%");
         }
         c.at = from;
         return fail(Sentences.otherKind(typed, m.units()[0].dimension(), e));
@@ -126,9 +125,31 @@ final class AmountReader {
                 return sum;
             }
             double si = sum.unit().toSi(sum.value()) + smaller.toSi(number);
-            sum = new Amount(smaller.fromSi(si), smaller, m == null ? smaller.symbol() : m.key(), false);
+            sum = together(sum, number, smaller, m == null ? smaller.symbol() : m.key(), smaller.fromSi(si));
         }
         return sum;
+    }
+
+    /**
+     * Feet with inches and hours with minutes are shown back as they are said. Pounds with ounces are not: a scale
+     * is read in one of the two. Common practice.
+     */
+    private static Amount together(Amount larger, double number, UnitDef smaller, String key, double sum) {
+        if (smaller.dimension() != Dimension.TIME && smaller.dimension() != Dimension.LENGTH) {
+            return Amount.of(sum, smaller, larger.unit().symbol() + " and " + key);
+        }
+        String said = larger.shown() + Show.JOIN + Show.joined(NumberText.echoed(number), smaller);
+        return new Amount(sum, smaller, key, false, said);
+    }
+
+    /** An ounce that was called a weight is shown back as one: without the word it could be a volume. */
+    private static boolean weightOunces(String key) {
+        return (key.startsWith("oz") || key.startsWith("ounce")) && (key.endsWith("weight") || key.endsWith("wt"))
+                || key.startsWith("weightoz");
+    }
+
+    private static String ounces(double number) {
+        return NumberText.echoed(number) + Show.JOIN + "oz" + Show.JOIN + "weight";
     }
 
     private static boolean inches(String key) {
@@ -151,6 +172,7 @@ final class AmountReader {
         return switch (larger.unit().symbol()) {
             case "ft" -> UnitBook.find("in", Dimension.LENGTH);
             case "h" -> UnitBook.find("min", Dimension.TIME);
+            case "lb" -> UnitBook.find("oz", Dimension.MASS);
             case "min" -> shortMinute ? UnitBook.find("s", Dimension.TIME) : null;
             default -> null;
         };
@@ -172,15 +194,21 @@ final class AmountReader {
         UnitDef minutes = UnitBook.need("min", Dimension.TIME);
         if (!Double.isNaN(third)) {
             c.word("h");
-            return new Amount(first * 3600 + second * 60 + third, seconds, "s", false);
+            String said = Sentences.parts(first, "h", second, "min");
+            return new Amount(
+                    first * 3600 + second * 60 + third,
+                    seconds,
+                    "s",
+                    false,
+                    said + Show.JOIN + Show.joined(NumberText.echoed(third), seconds));
         }
         UnitScanner.Match m = UnitScanner.match(c, e.dimension());
         UnitDef unit = m == null ? null : UnitBook.pick(m.units(), e.dimension());
         if (unit != null && unit.symbol().equals("h")) {
-            return new Amount(first * 60 + second, minutes, "min", false);
+            return new Amount(first * 60 + second, minutes, "min", false, Sentences.parts(first, "h", second, "min"));
         }
         if (unit != null && unit.symbol().equals("min")) {
-            return new Amount(first * 60 + second, seconds, "s", false);
+            return new Amount(first * 60 + second, seconds, "s", false, Sentences.parts(first, "min", second, "s"));
         }
         failure = unit == null ? askClock(first, second) : Sentences.notUnderstood(typed, e);
         return null;
@@ -195,41 +223,6 @@ final class AmountReader {
             meanings.add(Sentences.parts(first, "min", second, "s"));
         }
         return meanings.isEmpty() ? Sentences.notUnderstood(typed, e) : Sentences.clock(typed, meanings);
-    }
-
-    private boolean before() {
-        boolean about = false;
-        for (int i = 0; i < PARTS; i++) {
-            c.oneOf(FILLER);
-            String word = c.oneOf(ABOUT);
-            // The point after "approx" ends the short form; the point after "about" would belong to ".5".
-            if ("approx".equals(word) && c.peek(0) == '.') {
-                c.at++;
-            }
-            // All three are read, whatever the first finds: each moves on in the text.
-            boolean tilde = c.mark("~");
-            boolean circa = circa();
-            about = about || word != null || tilde || circa;
-        }
-        return about;
-    }
-
-    /** "c. 300", "c300" and "ca 300", but not the c of "cm". */
-    private boolean circa() {
-        int from = c.at;
-        if (c.mark("ca") || c.mark("c")) {
-            c.mark(".");
-            c.spaces();
-            if (Cursor.digit(c.peek(0))) {
-                return true;
-            }
-        }
-        c.at = from;
-        return false;
-    }
-
-    private boolean after() {
-        return c.oneOf(ABOUT_AFTER) != null;
     }
 
     private boolean sign() {

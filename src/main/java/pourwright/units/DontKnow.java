@@ -24,12 +24,21 @@ public record DontKnow() implements Reading, RatioReading {
             "unsure",
             "no idea",
             "no clue",
+            "haven't a clue",
+            "can't say",
+            "who knows",
+            "dunno really",
             "n/a",
             "na",
             "skip",
             "pass",
             "not known",
             "null");
+
+    /** Whether what was typed says so. */
+    public static boolean typed(String typed) {
+        return typed.length() <= TypedText.LONGEST && says(TypedText.clean(typed));
+    }
 
     /** Whether the cleaned text says so. */
     static boolean says(String clean) {

@@ -17,6 +17,9 @@ public record Expect(
     /** Length questions that reach this far are about height above the sea. Common practice. */
     private static final double ALTITUDE_M = 1000;
 
+    /** A pressure question that starts here or higher is about the air outside. Common practice. */
+    private static final double LEAST_AIR_PA = 10000;
+
     UnitDef own() {
         return UnitBook.need(unit, dimension);
     }
@@ -38,6 +41,11 @@ public record Expect(
     /** A question for a pressure itself, counted from nothing; a rise may be zero, a pressure may not. */
     boolean level() {
         return dimension == Dimension.PRESSURE && !gauge && !pot() && min > 0;
+    }
+
+    /** A question about the air outside, as a barometer shows it. */
+    boolean outsideAir() {
+        return level() && own().toSi(min) >= LEAST_AIR_PA;
     }
 
     /** Whether the value lies in the range; a part in 10⁹ is forgiven, as conversion rounds. */

@@ -42,7 +42,7 @@ final class Finish {
             double most = e.own().toSi(e.max());
             lowSi = Math.min(Math.max(lowSi, least), typicalSi);
             highSi = Math.max(Math.min(highSi, most), typicalSi);
-            span = new Span(unit.fromSi(lowSi), span.typical(), unit.fromSi(highSi), unit, true, false);
+            span = new Span(unit.fromSi(lowSi), span.typical(), unit.fromSi(highSi), unit, true, false, span.said());
         }
         double middle = span.range() ? lowSi + (highSi - lowSi) / 2 : typicalSi;
         return new Read(lowSi, middle, highSi, span.about(), span.range(), unit.shown(), span.echo() + note(span));
@@ -70,7 +70,7 @@ final class Finish {
     /** A mil is a thousandth of an inch, and some say it for a millimetre: show which was taken. */
     private static String note(Span span) {
         UnitDef unit = span.unit();
-        return unit.symbol().equals("mil")
+        return !span.range() && (unit.symbol().equals("mil") || unit.symbol().equals("thou"))
                 ? " ("
                         + Show.joined(
                                 NumberText.shown(unit.toSi(span.typical()) * 1000),

@@ -3,6 +3,7 @@ package pourwright.units;
 /** Reads one number without a sign: decimals, thousands, fractions, powers of ten. Never uses the machine's language. */
 final class NumberScanner {
     private static final String VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
+    private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
     private static final double[] VULGAR_VALUE = {
         1 / 2.0, 1 / 3.0, 2 / 3.0, 1 / 4.0, 3 / 4.0, 1 / 5.0, 2 / 5.0, 3 / 5.0, 4 / 5.0, 1 / 6.0, 5 / 6.0, 1 / 8.0,
         3 / 8.0, 5 / 8.0, 7 / 8.0
@@ -111,28 +112,57 @@ final class NumberScanner {
         return n;
     }
 
-    /** "e-3" or "x 10^-3". */
+    /** "e-3", "x 10^-3", "x 10-3", or "10^-3" by itself. */
     private boolean power() {
         int from = c.at;
-        boolean e = c.peek(0) == 'e';
-        if (e) {
-            c.at++;
-        } else if (!((c.mark("x") || c.mark("*")) && c.mark("10^"))) {
+        boolean itself = digits.toString().equals("10") && (c.peek(0) == '^' || raised(c.peek(0)));
+        boolean times = !itself && c.peek(0) != 'e' && (c.mark("x") || c.mark("*")) && c.mark("10");
+        if (!itself && !times && c.peek(0) != 'e') {
             c.at = from;
             return false;
         }
-        int sign = c.peek(0) == '-' || c.peek(0) == '+' ? 1 : 0;
-        if (!Cursor.digit(c.peek(sign))) {
+        if (c.peek(0) == '^' || !times && !itself) {
+            c.at++;
+        }
+        // "5 x 103 mm" is no power: the exponent behind x 10 needs a sign, a raised figure or the mark before it.
+        boolean plain = times && c.peek(-1) != '^' && Cursor.digit(c.peek(0));
+        String exponent = plain ? "" : exponent();
+        if (exponent.isEmpty()) {
             c.at = from;
             return false;
         }
-        digits.append('e');
-        if (sign == 1) {
-            digits.append(c.peek(0));
-            c.at++;
+        if (itself) {
+            digits.setLength(1);
         }
-        take();
+        digits.append('e').append(exponent);
         return true;
+    }
+
+    /** Sign and digits, small raised ones too; "" with the cursor unmoved if there are none. */
+    private String exponent() {
+        int from = c.at;
+        StringBuilder out = new StringBuilder();
+        if (c.peek(0) == '-' || c.peek(0) == '⁻') {
+            out.append('-');
+            c.at++;
+        } else if (c.peek(0) == '+') {
+            c.at++;
+        }
+        int sign = out.length();
+        while (Cursor.digit(c.peek(0)) || RAISED.indexOf(c.peek(0)) >= 0 && c.peek(0) != 0) {
+            int small = RAISED.indexOf(c.peek(0));
+            out.append(small >= 0 ? (char) ('0' + small) : c.peek(0));
+            c.at++;
+        }
+        if (out.length() == sign) {
+            c.at = from;
+            return "";
+        }
+        return out.toString();
+    }
+
+    private static boolean raised(char c) {
+        return c == '⁻' || c != 0 && RAISED.indexOf(c) >= 0;
     }
 
     /** A slash or a mixed number behind a whole number. */
@@ -145,11 +175,14 @@ final class NumberScanner {
             }
             c.at = from;
         }
-        // 1-1/2 is one and a half; only without spaces round the hyphen, and only with a proper fraction.
+        if (whole < 1) {
+            return whole;
+        }
+        // 1-1/2 is one and a half, with or without spaces: from one down to a half would be no range.
+        c.spaces();
         boolean joined = c.peek(0) == '-';
         if (joined) {
             c.at++;
-        } else {
             c.spaces();
         }
         double part = vulgar(0);

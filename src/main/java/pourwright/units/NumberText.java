@@ -7,7 +7,15 @@ import java.math.RoundingMode;
 /** Numbers as text: a decimal point, a comma every three digits, no useless digits; the same on every machine. */
 final class NumberText {
     private static final int SHOWN_DIGITS = 3;
-    private static final int ECHO_DIGITS = 6;
+    private static final int END_DIGITS = 6;
+
+    /** More than anybody types, and fewer than a double holds: what was typed is shown, what conversion adds is not. */
+    private static final int ECHO_DIGITS = 12;
+
+    /** Decimals longer than this are shown as a fraction if they are one. */
+    private static final int TIDY_DIGITS = 9;
+
+    private static final int[] PARTS = {3, 6, 7, 9, 11, 12, 13};
 
     /** From here on numbers are written with a power of ten. */
     private static final double LARGE = 1e9;
@@ -28,9 +36,35 @@ final class NumberText {
         return write(significant(v, SHOWN_DIGITS));
     }
 
-    /** Six digits that count, for showing back what was typed. */
+    /** A number as it was typed, so that reading it again gives the same; a third is shown as 1/3. */
     static String echoed(double v) {
-        return Math.abs(v) < LARGE && nearlyWhole(v) ? write(round(v, 0)) : write(significant(v, ECHO_DIGITS));
+        if (Math.abs(v) < LARGE && nearlyWhole(v)) {
+            return write(round(v, 0));
+        }
+        BigDecimal decimal = significant(v, ECHO_DIGITS).stripTrailingZeros();
+        String fraction = decimal.precision() > TIDY_DIGITS ? fraction(v) : null;
+        return fraction == null ? write(decimal) : fraction;
+    }
+
+    /** Six digits that count, for the ends that "about" stands for. */
+    static String end(double v) {
+        return Math.abs(v) < LARGE && nearlyWhole(v) ? write(round(v, 0)) : write(significant(v, END_DIGITS));
+    }
+
+    /** "1/3", "2 5/7"; null when it is no such fraction. */
+    private static String fraction(double v) {
+        double whole = Math.floor(v);
+        if (!(v > 0) || whole > 1000) {
+            return null;
+        }
+        for (int parts : PARTS) {
+            double above = (v - whole) * parts;
+            if (Math.abs(above - Math.rint(above)) < 1e-12 * Math.max(1, whole) * parts && Math.rint(above) > 0) {
+                String part = (long) Math.rint(above) + "/" + parts;
+                return whole == 0 ? part : (long) whole + " " + part;
+            }
+        }
+        return null;
     }
 
     /** Rounded to a step of 10^exponent, but to no more than three digits unless it is whole. */

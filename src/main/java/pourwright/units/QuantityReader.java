@@ -28,8 +28,30 @@ public final class QuantityReader {
         if (word != null) {
             return word;
         }
+        Reading reading = grammar(typed, clean, e);
+        if (reading instanceof Bad) {
+            Reading other = SlashedRange.read(typed, clean, e);
+            other = other == null ? MainsFrequency.read(clean, e) : other;
+            return other == null ? Hardness.refused(typed, clean, e, reading) : other;
+        }
+        Reading range = SlashedRange.read(typed, clean, e);
+        return range == null ? reading : range;
+    }
+
+    /** Value, range or tolerance, held against what the question takes. */
+    static Reading grammar(String typed, String clean, Expect e) {
         QuantityParser parser = new QuantityParser(typed, clean, e);
         Typed shape = parser.parse();
-        return shape == null ? parser.failure : new Resolver(typed, shape, e).resolve();
+        if (shape == null) {
+            return parser.failure;
+        }
+        if (shape.form() == Typed.Form.ENDS && shape.about()) {
+            // What "about" stands for is rounded where it is shown, so its own echo is read as the word alone.
+            Reading plain = new Resolver(typed, shape.withoutEnds(), e).resolve();
+            if (plain instanceof Read r && TypedText.clean(r.echo()).equals(clean)) {
+                return plain;
+            }
+        }
+        return new Resolver(typed, shape, e).resolve();
     }
 }

@@ -1,11 +1,14 @@
 package pourwright.units;
 
 import java.util.List;
+import java.util.Set;
+import java.util.function.DoubleFunction;
 
 /**
- * Reads a mix ratio as people type it: "10:1", "100A:90B by weight", "2 %", "10 parts to 1".
+ * Reads a mix ratio as people type it: "10:1", "100A:90B by weight", "2 %", "10 parts to 1", "20 g per kg".
  *
  * <p>A percentage is of the base unless the text says "of total"; at a prompt it is asked about where the two differ enough to matter.
+ * So are the letters A and B where the parts differ. A mix is made to one exact ratio: a rough one and a range are asked about.
  */
 public final class RatioReader {
     /** No two-part liquid is mixed more unevenly than this; class range, common practice. */
@@ -14,41 +17,17 @@ public final class RatioReader {
     /** Below this the two meanings of a percentage differ by less than scales do. Common practice. */
     private static final double ASK_PERCENT = 5;
 
-    private static final String EXAMPLE = " Give two parts, for example 10:1 or 100:90 by weight.";
-    private static final String[] BY_WEIGHT = {
-        "by weight", "by mass", "weight", "mass", "by wt", "wt", "w/w", "pbw", "by pbw", "w"
-    };
-    private static final String[] BY_VOLUME = {"by volume", "by vol", "volume", "vol", "v/v", "pbv", "by pbv", "v"};
-    private static final String[] PARTS = {"parts of", "part of", "parts", "part", "pts", "pt"};
-    private static final String[] NOUNS = {
-        "resin", "base", "hardener", "catalyst", "powder", "plaster", "water", "component", "of"
-    };
-    private static final String[] PERCENT = {"%", "percent", "per cent", "pct"};
-    private static final String[] OF_TOTAL = {"of the total", "of total", "of the mix", "of the whole", "total"};
-    private static final String[] OF_BASE = {
-        "of the base",
-        "of base",
-        "of the resin",
-        "of resin",
-        "on base",
-        "on resin",
-        "on the base",
-        "hardener",
-        "catalyst",
-        "peroxide",
-        "of part a",
-        "of a"
-    };
+    private static final Set<String> EQUAL = Set.of("equal parts", "equal", "half and half", "half half");
+
+    /** What goes into a polyester besides the peroxide, and must never be poured together with it. Common practice. */
+    private static final List<String> THIRD_PARTS = List.of("accelerator", "promoter", "cobalt", "activator", "drier");
 
     private final String typed;
-    private final Cursor c;
-    private final boolean slashDivides;
-    private String by = "";
+    private final RatioParser read;
 
-    private RatioReader(String typed, String clean, boolean slashDivides) {
+    private RatioReader(String typed, RatioParser read) {
         this.typed = typed;
-        this.c = new Cursor(clean);
-        this.slashDivides = slashDivides;
+        this.read = read;
     }
 
     /** What {@code typed} means; null means "don't know". {@code prompt}: whether a person is there to be asked. */
@@ -57,187 +36,176 @@ public final class RatioReader {
             return new DontKnow();
         }
         if (typed.length() > TypedText.LONGEST) {
-            return bad(typed, "which is too long.");
+            return RatioWords.bad(typed, "which is too long.");
         }
         String clean = TypedText.clean(typed);
         if (clean.isEmpty()) {
-            return new Bad("I read nothing." + EXAMPLE);
+            return RatioWords.nothing();
         }
         if (DontKnow.says(clean)) {
             return new DontKnow();
         }
         if (clean.contains("drop")) {
-            return new Ask(
-                    "I read " + TypedText.quote(typed)
-                            + ". Drops differ from bottle to bottle, so weigh them: 1 % of 30 g is 0.3 g. "
-                            + "How much by weight?",
-                    List.of("1 % by weight", "1.5 % by weight", "2 % by weight"));
+            return RatioWords.drops(typed);
         }
-        if (clean.equals("equal parts") || clean.equals("equal") || clean.equals("half and half")) {
-            return new RatioReader(typed, clean, false).ratio(1, 1);
+        if (THIRD_PARTS.stream().anyMatch(clean::contains)) {
+            return RatioWords.thirdPart(typed);
         }
-        RatioReading first = new RatioReader(typed, clean, false).whole(prompt);
+        String whole = EQUAL.contains(clean) ? "1:1" : clean;
+        RatioReading first = whole(typed, whole, false, prompt);
         // "1/2 to 1" has a slash that divides; "100/10" has one that separates. The second is tried first.
-        return first instanceof Bad ? better(first, new RatioReader(typed, clean, true).whole(prompt)) : first;
+        return first instanceof Bad ? better(first, whole(typed, whole, true, prompt)) : first;
     }
 
     private static RatioReading better(RatioReading first, RatioReading second) {
         return second instanceof Bad ? first : second;
     }
 
-    private RatioReading whole(boolean prompt) {
-        if (takeBy()) {
-            c.mark(":");
+    private static RatioReading whole(String typed, String clean, boolean slashDivides, boolean prompt) {
+        RatioParser parser = new RatioParser(clean, slashDivides);
+        if (!parser.parse()) {
+            return RatioWords.bad(typed, parser.why);
         }
-        char firstLabel = label();
-        double first = number();
-        if (Double.isNaN(first)) {
-            return bad(typed, "but found no ratio in it.");
-        }
-        if (c.oneOf(PERCENT) != null || c.mark("%")) {
-            return percent(first, prompt);
-        }
-        String firstUnit = unit();
-        firstLabel = firstLabel == 0 ? label() : firstLabel;
-        takeBy();
-        firstLabel = firstLabel == 0 ? label() : firstLabel;
-        if (!(c.mark(":") || c.mark("/") || c.word("to") || c.word("and") || c.mark("+"))) {
-            return bad(typed, "but a ratio needs two parts.");
-        }
-        char secondLabel = label();
-        double second = number();
-        if (Double.isNaN(second)) {
-            return bad(typed, "but a ratio needs two parts.");
-        }
-        String secondUnit = unit();
-        secondLabel = secondLabel == 0 ? label() : secondLabel;
-        takeBy();
-        secondLabel = secondLabel == 0 ? label() : secondLabel;
-        if (!end()) {
-            return bad(typed, "but cannot place " + TypedText.quote(c.rest()) + ".");
-        }
-        boolean labelsClash = firstLabel != 0 && firstLabel == secondLabel;
-        if (labelsClash || firstUnit.isEmpty() != secondUnit.isEmpty()) {
-            return bad(typed, "but the two parts do not match.");
-        }
-        double a = first;
-        double b = second;
-        if (!firstUnit.isEmpty()) {
-            Dimension d = UnitBook.knows(firstUnit, Dimension.MASS) ? Dimension.MASS : Dimension.VOLUME;
-            if (!UnitBook.knows(secondUnit, d)) {
-                return bad(typed, "which sets a weight against a volume.");
-            }
-            by = d == Dimension.MASS ? "weight" : "volume";
-            if (!firstUnit.equals(secondUnit)) {
-                a = UnitBook.toSi(first, firstUnit, d);
-                b = UnitBook.toSi(second, secondUnit, d);
-                // The smaller amount becomes the one, so that the ratio reads as ratios do.
-                double least = Math.min(a, b);
-                a = least > 0 ? a / least : a;
-                b = least > 0 ? b / least : b;
-            }
-        }
-        return firstLabel == 'b' || secondLabel == 'a' ? ratio(b, a) : ratio(a, b);
+        RatioReader reader = new RatioReader(typed, parser);
+        return parser.percent ? reader.percent(prompt) : reader.parts(prompt);
     }
 
-    private RatioReading percent(double p, boolean prompt) {
-        takeBy();
-        boolean total = c.oneOf(OF_TOTAL) != null;
-        boolean base = !total && c.oneOf(OF_BASE) != null;
-        takeBy();
-        if (!end()) {
-            return bad(typed, "but cannot place " + TypedText.quote(c.rest()) + ".");
+    private RatioReading parts(boolean prompt) {
+        RatioTerm a = read.first;
+        if (read.hyphened) {
+            Bad none = sound(a.low(), a.high());
+            return none == null ? RatioWords.rough(typed, text(a.low(), a.high(), "", "")) : none;
         }
-        if (!(p > 0) || (total && p >= 100)) {
-            return bad(typed, "but no mix has that share.");
+        RatioTerm b = read.second;
+        if (PartName.clash(a.name(), b.name()) || a.unit().isEmpty() != b.unit().isEmpty()) {
+            return RatioWords.bad(typed, "but the two parts do not match.");
         }
-        String share = NumberText.echoed(p) + Show.JOIN + "%";
-        if (!total && !base && prompt && p >= ASK_PERCENT) {
-            String kind = by.isEmpty() ? "" : " by " + by;
-            List<String> meanings = List.of(share + " of base" + kind, share + " of total" + kind);
-            return new Ask("I read " + share + ". Is that " + Sentences.list(meanings) + "?", meanings);
+        boolean powderAlone =
+                a.name().role() == PartName.Role.POWDER && b.name().none()
+                        || b.name().role() == PartName.Role.POWDER && a.name().none();
+        if (powderAlone) {
+            return RatioWords.bad(typed, "but need the name of the other part too.");
         }
-        double first = total ? 100 - p : 100;
-        if (outside(first, p)) {
-            return tooUneven();
+        if (!a.unit().isEmpty()) {
+            Dimension d = UnitBook.knows(a.unit(), Dimension.MASS) ? Dimension.MASS : Dimension.VOLUME;
+            if (!UnitBook.knows(b.unit(), d)) {
+                return RatioWords.bad(typed, "which sets a weight against a volume.");
+            }
+            read.by = d == Dimension.MASS ? "weight" : "volume";
+            double unit = UnitBook.toSi(1, a.unit(), d) / UnitBook.toSi(1, b.unit(), d);
+            if (!a.unit().equals(b.unit())) {
+                // Both in the smaller of the two units, so that what was typed stays whole.
+                a = unit > 1 ? scaled(a, unit) : a;
+                b = unit < 1 ? scaled(b, 1 / unit) : b;
+            }
         }
-        String parts = NumberText.echoed(first) + ":" + NumberText.echoed(p);
-        return new Ratio(first, p, by, true, share + (total ? " of total (" : " of base (") + parts + ")" + byText());
+        boolean named = a.name().noun() || b.name().noun();
+        boolean turned = named || !read.per ? PartName.turned(a.name(), b.name()) : read.per;
+        RatioTerm one = turned ? b : a;
+        RatioTerm other = turned ? a : b;
+        if (one.ranged() && other.ranged()) {
+            return RatioWords.bad(typed, "but only one part can be a range.");
+        }
+        for (RatioTerm t : new RatioTerm[] {one, other}) {
+            if (!t.sound()) {
+                return RatioWords.bad(typed, "but each part must be more than nothing.");
+            }
+        }
+        Bad none = sound(one.low(), other.high());
+        none = none == null ? sound(one.high(), other.low()) : none;
+        if (none != null) {
+            return none;
+        }
+        return asked(one, other, prompt);
     }
 
-    private RatioReading ratio(double first, double second) {
+    private RatioReading asked(RatioTerm one, RatioTerm other, boolean prompt) {
+        String first = one.name().noun() ? one.name().word() : "";
+        String second = other.name().noun() ? other.name().word() : "";
+        if (one.ranged()) {
+            return RatioWords.oneOf(typed, one.low(), one.high(), v -> text(v, other.low(), first, second));
+        }
+        if (other.ranged()) {
+            return RatioWords.oneOf(typed, other.low(), other.high(), v -> text(one.low(), v, first, second));
+        }
+        String exact = text(one.low(), other.low(), first, second);
+        if (one.about() || other.about()) {
+            return RatioWords.rough(typed, exact);
+        }
+        boolean letters = one.name().letter() || other.name().letter();
+        boolean nouns = one.name().noun() || other.name().noun();
+        if (prompt && letters && !nouns && one.low() != other.low()) {
+            return RatioWords.whichCan(typed, one.low(), other.low(), byText());
+        }
+        return new Ratio(one.low(), other.low(), read.by, false, exact);
+    }
+
+    private static RatioTerm scaled(RatioTerm t, double by) {
+        double exact = Math.abs(by - Math.rint(by)) < 1e-9 * by ? Math.rint(by) : by;
+        return new RatioTerm(t.low() * exact, t.high() * exact, t.name(), t.unit(), t.about());
+    }
+
+    private RatioReading percent(boolean prompt) {
+        RatioTerm p = read.first;
+        boolean possible = p.low() > 0 && p.high() >= p.low() && (!read.total || p.high() < 100);
+        if (!possible) {
+            return RatioWords.bad(typed, "but no mix has that share.");
+        }
+        DoubleFunction<String> exact = v -> share(v) + (read.total ? " of total" : " of base") + byText();
+        Bad none = sound(read.total ? 100 - p.low() : 100, p.low());
+        none = none == null ? sound(read.total ? 100 - p.high() : 100, p.high()) : none;
+        if (none != null) {
+            return none;
+        }
+        boolean ofTotalToo = p.high() < 100 && sound(100 - p.high(), p.high()) == null;
+        boolean ofWhat = !read.total && !read.base && prompt && p.high() >= ASK_PERCENT && ofTotalToo;
+        if (p.ranged()) {
+            return ofWhat
+                    ? RatioWords.oneOf(
+                            typed,
+                            p.low(),
+                            p.high(),
+                            v -> share(v) + " of base" + byText(),
+                            v -> share(v) + " of total" + byText())
+                    : RatioWords.oneOf(typed, p.low(), p.high(), exact);
+        }
+        if (ofWhat) {
+            return RatioWords.percentOfWhat(share(p.low()), byText());
+        }
+        if (p.about()) {
+            return RatioWords.rough(typed, exact.apply(p.low()));
+        }
+        double first = read.total ? 100 - p.low() : 100;
+        String parts = NumberText.echoed(first) + ":" + NumberText.echoed(p.low());
+        String of = share(p.low()) + (read.total ? " of total (" : " of base (") + parts + ")" + byText();
+        return new Ratio(first, p.low(), read.by, true, of);
+    }
+
+    private static String share(double p) {
+        return NumberText.echoed(p) + Show.JOIN + "%";
+    }
+
+    /** Why no mix is made so, or null. */
+    private Bad sound(double first, double second) {
         if (!(first > 0) || !(second > 0)) {
-            return bad(typed, "but each part must be more than nothing.");
+            return RatioWords.bad(typed, "but each part must be more than nothing.");
         }
-        if (outside(first, second)) {
-            return tooUneven();
-        }
-        return new Ratio(
-                first, second, by, false, NumberText.echoed(first) + ":" + NumberText.echoed(second) + byText());
-    }
-
-    private static boolean outside(double first, double second) {
         double ratio = first / second;
-        return !Double.isFinite(first) || !Double.isFinite(second) || !(ratio <= MOST) || !(ratio >= 1 / MOST);
+        boolean outside = !Double.isFinite(first)
+                || !Double.isFinite(second)
+                || !(ratio <= MOST * (1 + 1e-9))
+                || !(ratio >= 1 / MOST * (1 - 1e-9));
+        return outside ? RatioWords.bad(typed, "but a ratio must lie from 500:1 to 1:500.") : null;
     }
 
-    private Bad tooUneven() {
-        return bad(typed, "but a ratio must lie from 500:1 to 1:500.");
+    /** "10:1", or with the names that were typed "10 resin : 1 hardener"; either can be typed again. */
+    private String text(double first, double second, String one, String other) {
+        String a = NumberText.echoed(first) + (one.isEmpty() ? "" : " " + one);
+        String b = NumberText.echoed(second) + (other.isEmpty() ? "" : " " + other);
+        return a + (one.isEmpty() && other.isEmpty() ? ":" : " : ") + b + byText();
     }
 
     private String byText() {
-        return by.isEmpty() ? "" : " by " + by;
-    }
-
-    private double number() {
-        double n = NumberScanner.scan(c, slashDivides);
-        return Double.isNaN(n) ? NumberWords.scan(c) : n;
-    }
-
-    /** "A" or "part B": which component a number belongs to, or 0. */
-    private char label() {
-        while (c.oneOf(PARTS) != null || c.oneOf(NOUNS) != null) {
-            // Words that name the parts say nothing about their size.
-        }
-        char found = c.word("a") ? 'a' : c.word("b") ? 'b' : 0;
-        if (found != 0) {
-            c.mark("=");
-        }
-        return found;
-    }
-
-    private String unit() {
-        for (String u : new String[] {"kg", "grams", "gram", "g", "lbs", "lb", "ml", "litres", "liters", "l", "cc"}) {
-            if (c.word(u)) {
-                return u;
-            }
-        }
-        return "";
-    }
-
-    /** "by weight", "(vol)": whether it stood here. */
-    private boolean takeBy() {
-        int from = c.at;
-        c.mark(",");
-        boolean bracket = c.mark("(");
-        String kind = c.oneOf(BY_WEIGHT) != null ? "weight" : c.oneOf(BY_VOLUME) != null ? "volume" : "";
-        if (kind.isEmpty()) {
-            c.at = from;
-            return false;
-        }
-        if (bracket) {
-            c.mark(")");
-        }
-        by = kind;
-        return true;
-    }
-
-    private boolean end() {
-        c.mark(".");
-        return c.rest().isEmpty();
-    }
-
-    private static Bad bad(String typed, String why) {
-        return new Bad("I read " + TypedText.quote(typed) + ", " + why + EXAMPLE);
+        return read.by.isEmpty() ? "" : " by " + read.by;
     }
 }

@@ -18,6 +18,9 @@ final class Resolver {
     /** Units in which the pressure left is mostly meant, even where "vacuum" is said. */
     private static final Set<String> WHAT_IS_LEFT = Set.of("torr", "mmHg", "mtorr", "micron");
 
+    /** A dial is right to 0.3 inHg at best; common practice. */
+    private static final double DIAL_ERROR_PA = 1000;
+
     private static final double SEA_LEVEL_PA = 101325;
 
     /** A room question takes a bare figure in these ranges without asking; common practice. */
@@ -38,8 +41,7 @@ final class Resolver {
     }
 
     Reading resolve() {
-        if (!Double.isFinite(shape.first().value())
-                || (shape.second() != null && !Double.isFinite(shape.second().value()))) {
+        if (!shape.finite()) {
             return Sentences.tooLarge(typed, e);
         }
         Reading share = share();
@@ -53,7 +55,8 @@ final class Resolver {
         if (shape.first().bare()) {
             return bare(span);
         }
-        return pressureTraps(span);
+        Reading asked = shape.confirmed() || e.bareAccepted() ? null : UnitTraps.asked(shape, span, e);
+        return asked == null ? pressureTraps(span) : asked;
     }
 
     /** A percentage where it is not a share: "98 % vacuum", or a unit of another kind. */
@@ -93,15 +96,29 @@ final class Resolver {
         boolean about = shape.about();
         double first = in(unit, a);
         if (b == null) {
-            return new Span(first, first, first, unit, about, false);
+            return new Span(first, first, first, unit, about, false, a.said());
         }
         if (shape.form() == Typed.Form.TOLERANCE) {
             double by =
                     Math.abs(shape.tolerancePercent() ? first * b.value() / 100 : b.bare() ? b.value() : step(unit, b));
-            return new Span(first - by, first, first + by, unit, about, false);
+            return new Span(first - by, first, first + by, unit, about, false, a.said());
+        }
+        if (shape.form() == Typed.Form.ENDS) {
+            return new Span(in(unit, b), first, in(unit, shape.third()), unit, about, false, a.said());
         }
         double second = in(unit, b);
-        return new Span(first, first + (second - first) / 2, second, unit, about, true);
+        if (first == second) {
+            return new Span(first, first, first, unit, about, false, b.said());
+        }
+        return new Span(first, first + (second - first) / 2, second, unit, about, true, saidRange(a, b));
+    }
+
+    /** A range whose ends are in two units is shown back in both. */
+    private static String saidRange(Amount low, Amount high) {
+        boolean plain = low.bare()
+                || high.bare()
+                || low.said() == null && high.said() == null && low.unit().equals(high.unit());
+        return plain ? null : low.shown() + " to " + high.shown();
     }
 
     private static double in(UnitDef unit, Amount a) {
@@ -123,13 +140,15 @@ final class Resolver {
                 return room;
             }
         }
-        if (e.gauge() && e.dimension() == Dimension.PRESSURE && span.low() < 0 && span.high() <= 0) {
+        if (e.dimension() == Dimension.PRESSURE && (e.gauge() || e.level()) && span.low() < 0 && span.high() <= 0) {
             double deepest = Math.abs(span.low());
-            if (deepest <= BARE_BAR) {
-                return finish(span.withUnit(UnitBook.need("bar", Dimension.PRESSURE)), false);
+            String unit = deepest <= BARE_BAR ? "bar" : deepest <= MOST_INHG ? "inHg" : "mbar";
+            Span dial = span.withUnit(UnitBook.need(unit, Dimension.PRESSURE));
+            if (e.level()) {
+                return pressureTraps(dial);
             }
-            if (deepest <= MOST_INHG) {
-                return finish(span.withUnit(UnitBook.need("inHg", Dimension.PRESSURE)), false);
+            if (!unit.equals("mbar")) {
+                return finish(dial, false);
             }
         }
         List<Span> fitting = Alternatives.fitting(signless(span), e);
@@ -144,7 +163,7 @@ final class Resolver {
         // What is put into a mould, an oven or a cup can be in either scale: ask even where only one of them fits.
         List<String> meanings = new ArrayList<>();
         for (Span s : fitting) {
-            meanings.add(s.typedAgain());
+            meanings.add(UnitTraps.plain(s));
         }
         return Sentences.bare(TypedText.quote(typed), meanings);
     }
@@ -188,11 +207,14 @@ final class Resolver {
                     : Sentences.absoluteOnPot(
                             span.typedAgain(), Show.quantity(gaugePa, plain.symbol(), Dimension.PRESSURE));
         }
+        if (e.level() && span.high() <= 0 && span.low() < 0 && !unit.absolute()) {
+            return leftFits(span.unsigned()) ? fromLocalAir(span.unsigned(), span.typedAgain()) : finish(span, false);
+        }
         if (!e.level() || span.low() < 0 || span.low() > span.high()) {
             return finish(span, false);
         }
         if (unit.gauge() || (shape.vacuum() && !unit.absolute())) {
-            return fromLocalAir(span);
+            return fromLocalAir(span, span.typedAgain());
         }
         if (unit.symbol().equals("inHg") && !unit.absolute()) {
             return inchesOnLevel(span);
@@ -201,7 +223,10 @@ final class Resolver {
     }
 
     /** "980 mbar vacuum" is counted down from local air; "vacuum 25 mmHg" can be that or what is left. */
-    private Reading fromLocalAir(Span span) {
+    private Reading fromLocalAir(Span span, String read) {
+        if (nearlyPerfect(span)) {
+            return Sentences.nearlyPerfect(read, e);
+        }
         if (!leftFits(span)) {
             return finish(span, false);
         }
@@ -211,13 +236,14 @@ final class Resolver {
         if (WHAT_IS_LEFT.contains(unit.symbol())) {
             addAbsolute(meanings, span);
         }
-        return meanings.size() > 1
-                ? Sentences.belowAir(span.typedAgain(), meanings)
-                : Sentences.fromLocalAir(span.typedAgain(), meanings.get(0));
+        return meanings.size() > 1 ? Sentences.belowAir(read, meanings) : Sentences.fromLocalAir(read, meanings.get(0));
     }
 
     /** 29 inHg is mostly 29 below local air, but a barometer is read in the same unit: ask where both fit. */
     private Reading inchesOnLevel(Span span) {
+        if (nearlyPerfect(span)) {
+            return Sentences.nearlyPerfect(span.typedAgain(), e);
+        }
         if (!leftFits(span)) {
             return finish(span, false);
         }
@@ -232,6 +258,12 @@ final class Resolver {
             UnitDef absolute = UnitBook.need(span.unit().symbol() + " abs", Dimension.PRESSURE);
             meanings.add(span.withUnit(absolute).typedAgain());
         }
+    }
+
+    /** Within a dial's own error of no air at all, where what is left cannot be told from the reading. */
+    private boolean nearlyPerfect(Span span) {
+        double leastPa = SEA_LEVEL_PA - span.unit().toSi(span.high());
+        return !e.outsideAir() && Math.abs(leastPa) < DIAL_ERROR_PA;
     }
 
     private boolean fits(Span span) {

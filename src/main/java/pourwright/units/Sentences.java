@@ -117,6 +117,51 @@ final class Sentences {
                 meanings);
     }
 
+    static Ask slashed(String typed, List<String> meanings) {
+        String which = meanings.size() == 1 ? ". Is it " : ". Which is it: ";
+        return new Ask("I read " + TypedText.quote(typed) + which + list(meanings) + "?", meanings);
+    }
+
+    static Ask mains(String read, int plateHz, int otherHz, String other) {
+        return new Ask(
+                "I read " + read + " at " + plateHz + Show.JOIN + "Hz. A pump turns with its mains. On " + plateHz
+                        + Show.JOIN + "Hz take " + read + ", on " + otherHz + Show.JOIN + "Hz " + other + ".",
+                List.of(read, other));
+    }
+
+    static Bad hardness(String typed, boolean scaled, Expect e) {
+        String which = scaled ? "a hardness" : "a hardness without its scale, A, D or 00";
+        return bad("I read " + TypedText.quote(typed) + ", which is " + which + ". Here I need " + accepted(e), e);
+    }
+
+    static Ask micrometres(String read, List<String> meanings) {
+        return new Ask(
+                "I read " + read + ". As a pressure, a micron is a thousandth of a torr. Is it " + list(meanings) + "?",
+                meanings);
+    }
+
+    static Ask mils(String number, List<String> meanings) {
+        return new Ask(
+                "I read " + number + Show.JOIN + "mil. To some that is a thousandth of an inch, to others a "
+                        + "millimetre. Which is it: " + list(meanings) + "?",
+                meanings);
+    }
+
+    static Ask ounces(String read, Dimension wanted, List<String> meanings) {
+        String which = meanings.size() == 1 ? "Is it " : "Which is it: ";
+        return new Ask(
+                "I read " + read + ". An ounce can be a weight or a measure of liquid. Here I need " + wanted.kind()
+                        + ". " + which + list(meanings) + "?",
+                meanings);
+    }
+
+    static Bad nearlyPerfect(String read, Expect e) {
+        return bad(
+                "I read " + read + ", counted from local air. So near to perfect, a dial cannot tell what is left. "
+                        + "Give the absolute pressure",
+                e);
+    }
+
     static Ask mountains(List<String> meanings) {
         return new Ask("How high up? A rough height will do: " + list(meanings) + ".", meanings);
     }

@@ -8,16 +8,24 @@ final class Spelling {
     static String key(String spelling) {
         StringBuilder key = new StringBuilder(spelling.length());
         for (int i = 0; i < spelling.length(); i++) {
+            if (per(spelling, i)) {
+                key.append('/');
+                i += 2;
+                continue;
+            }
             char c = fold(spelling.charAt(i));
             if (c != 0) {
                 key.append(c);
             }
         }
-        int per = key.indexOf("per");
-        if (per >= 0) {
-            key.replace(per, per + 3, "/");
-        }
         return key.toString();
+    }
+
+    /** The word "per" by itself: "litres per minute", but not "imperial". */
+    private static boolean per(String s, int i) {
+        return s.regionMatches(true, i, "per", 0, 3)
+                && (i == 0 || !Character.isLetter(s.charAt(i - 1)))
+                && (i + 3 == s.length() || !Character.isLetter(s.charAt(i + 3)));
     }
 
     /** The folded character, or 0 if it does not count. */

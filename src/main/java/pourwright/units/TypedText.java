@@ -1,7 +1,7 @@
 package pourwright.units;
 
 /** What a person typed, made safe to read and safe to show. */
-final class TypedText {
+public final class TypedText {
     /** Longer than any quantity; also the bound that keeps reading quick. */
     static final int LONGEST = 200;
 
@@ -46,7 +46,7 @@ final class TypedText {
     }
 
     /** The person's own text between quotes: nothing that moves a cursor or turns a line around, at most 40 characters. */
-    static String quote(String typed) {
+    public static String quote(String typed) {
         StringBuilder out = new StringBuilder("\"");
         int shown = 0;
         for (int i = 0; i < typed.length(); ) {

@@ -59,7 +59,12 @@ final class UnitTable {
         add(d, "g", 1, 1000, "gram,gramme,gm,gr");
         add(d, "kg", 1, 1, "kilo,kilogram,kilogramme");
         add(d, "t", 1000, 1, "tonne,metric ton");
-        add(d, "oz", 28349523125.0, 1e12, "ounce,oz weight,oz by weight,weight oz,oz wt");
+        add(
+                d,
+                "oz",
+                28349523125.0,
+                1e12,
+                "ounce,oz weight,ounce weight,ounces weight,ounces by weight,oz by weight,weight oz,oz wt");
         add(d, "lb", 45359237, 1e8, "pound,#");
         d = Dimension.FORCE;
         add(d, "N", 1, 1, "newton");
@@ -101,7 +106,8 @@ final class UnitTable {
         add(d, "in", 254, 1e4, "inch,inches,\",''");
         add(d, "ft", 3048, 1e4, "foot,feet,'");
         add(d, "yd", 9144, 1e4, "yard");
-        add(d, "mil", 254, 1e7, "thou");
+        add(d, "mil", 254, 1e7, "mill");
+        add(d, "thou", 254, 1e7, "thousandth of an inch,thousandths of an inch");
     }
 
     private static void pressure() {
@@ -130,7 +136,12 @@ final class UnitTable {
         add(d, "torr", 101325, 760, "");
         add(d, "mtorr", 101325, 760000, "millitorr");
         // The pump trade's micron is a micrometre of mercury, taken as a thousandth of a torr.
-        add(d, "micron", 101325, 760000, "micron hg,micron of mercury,microns of mercury,umhg,microns hg");
+        add(
+                d,
+                "micron",
+                101325,
+                760000,
+                "micron hg,micron of mercury,microns of mercury,umhg,microns hg,um,micrometre,micrometer");
         add(
                 d,
                 "psi",
@@ -158,15 +169,35 @@ final class UnitTable {
 
     private static void flow() {
         Dimension d = Dimension.FLOW;
-        add(d, "L/s", 1, 1000, "l/sec,lps,litre/second,liter/second,litres/second,liters/second,litres/s");
-        add(d, "L/min", 1, 60000, "lpm,litre/minute,liter/minute,litres/minute,liters/minute,litres/min,l/m");
+        add(
+                d,
+                "L/s",
+                1,
+                1000,
+                "l/sec,lps,litre/second,liter/second,litres/second,liters/second,litres/s,litres a second,liters a second");
+        add(
+                d,
+                "L/min",
+                1,
+                60000,
+                "litres a minute,liters a minute,litre a minute,liter a minute,lpm,litre/minute,liter/minute,litres/minute,liters/minute,litres/min,l/m");
         add(d, "L/h", 1, 3600000, "l/hr,litres/hour,liters/hour");
         add(d, "mL/s", 1, 1e6, "cc/s,cm3/s");
         add(d, "mL/min", 1, 6e7, "cc/min,cm3/min");
-        add(d, "m³/h", 1, 3600, "m3/hr,m3/hour,cbm/h,cubic metres/hour,cubic meters/hour,cmh");
+        add(
+                d,
+                "m³/h",
+                1,
+                3600,
+                "m3/hr,m3/hour,cbm/h,cubic metres/hour,cubic meters/hour,cmh,cubic metres an hour,cubic meters an hour,m3 an hour");
         add(d, "m³/min", 1, 60, "");
         add(d, "m³/s", 1, 1, "");
-        add(d, "cfm", 28316846592.0, 6e13, "cubic feet/minute,cu ft/min,cuft/min,ft3/min,cuft,cu ft,cubic feet,cf,ft3");
+        add(
+                d,
+                "cfm",
+                28316846592.0,
+                6e13,
+                "cubic feet a minute,cu ft a minute,cubic feet/minute,cu ft/min,cuft/min,ft3/min,cuft,cu ft,cubic feet,cf,ft3");
         d = Dimension.CONDUCTANCE;
         add(d, "m³/s", 1, 1, "");
         add(d, "L/s", 1, 1000, "l/sec,lps");

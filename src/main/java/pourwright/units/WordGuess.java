@@ -23,7 +23,17 @@ final class WordGuess {
 
     private static Reading time(String typed, String word, Expect e) {
         return switch (word) {
-            case "overnight", "over night", "next day", "the next day" -> range(12, 16, "h", e);
+            case "overnight",
+                    "over night",
+                    "left overnight",
+                    "left it overnight",
+                    "all night",
+                    "until the next day",
+                    "next day",
+                    "the next day",
+                    "till the next day",
+                    "next morning",
+                    "the next morning" -> range(12, 16, "h", e);
             case "24/7" -> Sentences.notUnderstood(typed, e);
             default -> null;
         };
@@ -31,7 +41,8 @@ final class WordGuess {
 
     private static Reading altitude(String word, Expect e) {
         return switch (word) {
-            case "sea level", "at sea level", "sea" -> exact(0, "m", e);
+            case "sea level", "at sea level", "sea", "coast", "at the coast", "on the coast", "by the sea" ->
+                exact(0, "m", e);
             case "mountains", "up in the mountains", "in the mountains", "up a mountain", "high up" ->
                 Sentences.mountains(List.of(metres(1000), metres(2000), metres(3000)));
             default -> null;
@@ -44,9 +55,9 @@ final class WordGuess {
 
     private static Reading damp(String word, Expect e) {
         return switch (word) {
-            case "damp" -> about(80, "%", e);
-            case "humid" -> about(75, "%", e);
-            case "rainy", "rain", "wet" -> about(90, "%", e);
+            case "damp", "damp air" -> about(80, "%", e);
+            case "humid", "muggy" -> about(75, "%", e);
+            case "rainy", "rain", "raining", "wet" -> about(90, "%", e);
             case "dry" -> about(35, "%", e);
             default -> null;
         };
@@ -56,11 +67,11 @@ final class WordGuess {
         return switch (word) {
             case "water" -> about(1, "mPa·s", e);
             case "cream" -> range(10, 50, "mPa·s", e);
-            case "motor oil", "engine oil" -> range(200, 300, "mPa·s", e);
-            case "honey" -> range(5000, 10000, "mPa·s", e);
-            case "ketchup" -> about(50000, "mPa·s", e);
+            case "motor oil", "engine oil", "car oil" -> range(200, 300, "mPa·s", e);
+            case "honey", "runny honey" -> range(5000, 10000, "mPa·s", e);
+            case "ketchup", "catsup" -> about(50000, "mPa·s", e);
             // A paste starts here and has no upper end but the question's own.
-            case "paste" -> range(100000, Math.max(100000, Math.min(200000, most(e))), "mPa·s", e);
+            case "paste", "thick paste" -> range(100000, Math.max(100000, Math.min(200000, most(e))), "mPa·s", e);
             default -> null;
         };
     }
@@ -73,7 +84,17 @@ final class WordGuess {
     private static String bareWord(String clean) {
         String word = clean.endsWith(".") ? clean.substring(0, clean.length() - 1) : clean;
         for (String lead : new String[] {
-            "it is ", "it's ", "about ", "as thick as ", "thick as ", "thick like ", "a bit like ", "like ", "a "
+            "it is ",
+            "it's ",
+            "about ",
+            "as thin as ",
+            "thin as ",
+            "as thick as ",
+            "thick as ",
+            "thick like ",
+            "a bit like ",
+            "like ",
+            "a "
         }) {
             if (word.startsWith(lead)) {
                 word = word.substring(lead.length());

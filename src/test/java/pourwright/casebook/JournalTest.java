@@ -143,7 +143,8 @@ class JournalTest {
     void rubbishInOneLineLosesThatLineOnly() throws IOException {
         written();
         byte[] whole = Files.readAllBytes(file());
-        int first = lineEnds(whole).get(0);
+        // The first line holds the word, the second the material.
+        int first = lineEnds(whole).get(1);
         byte[] spoilt = whole.clone();
         spoilt[first + 10] = (byte) 0xff;
         Files.write(file(), spoilt);

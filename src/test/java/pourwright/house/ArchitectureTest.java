@@ -35,6 +35,7 @@ class ArchitectureTest {
     private static final Map<String, Set<String>> MAY_USE = new TreeMap<>(Map.ofEntries(
             Map.entry("units", Set.of()),
             Map.entry("physics", Set.of()),
+            Map.entry("geometry", Set.of("physics")),
             Map.entry("facts", Set.of()),
             Map.entry("knowledge", Set.of("facts", "units")),
             Map.entry("figures", Set.of("facts", "physics", "knowledge", "units")),

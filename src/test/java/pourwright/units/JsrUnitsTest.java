@@ -141,6 +141,8 @@ class JsrUnitsTest {
                 "yd",
                 foot.multiply(3),
                 "mil",
+                inch.divide(1000),
+                "thou",
                 inch.divide(1000));
         put(
                 m,

@@ -345,10 +345,13 @@ class QuantityReaderTest {
 
     @Test
     void anAbsoluteQuestionDoesNotTakeAGaugeReadingInSilence() {
-        assertThat(bad("-0.98 bar", Questions.TARGET))
+        assertThat(ask("-0.98 bar", Questions.TARGET).sentence())
                 .contains("absolute")
-                .contains("gauge reading")
+                .contains("local air")
                 .contains("At sea level");
+        assertThat(ask("-0.98 bar", Questions.TARGET).meanings()).containsExactly("33.3\u00a0mbar\u00a0abs");
+        assertThat(bad("-0.98 bar", Questions.BAROMETER)).contains("gauge reading");
+        assertThat(bad("29.9 inHg", Questions.TARGET)).contains("a dial cannot tell");
         assertThat(bad("-29", Questions.TARGET)).contains("negative");
         assertThat(ask("29 inHg", Questions.TARGET).meanings())
                 .containsExactly("31.2\u00a0mbar\u00a0abs", "29\u00a0inHg\u00a0abs");

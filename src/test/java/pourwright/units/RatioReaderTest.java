@@ -25,21 +25,17 @@ class RatioReaderTest {
                 "100:10 | 100 | 10 | -",
                 "100/10 | 100 | 10 | -",
                 "70:100 | 70 | 100 | -",
-                "100A:90B by weight | 100 | 90 | weight",
-                "100A to 90B by weight | 100 | 90 | weight",
                 "1A:1B by volume | 1 | 1 | volume",
                 "1:1 vol | 1 | 1 | volume",
                 "10 parts to 1 | 10 | 1 | -",
                 "10 parts resin to 1 part hardener | 10 | 1 | -",
-                "10 parts A to 1 part B by weight | 10 | 1 | weight",
-                "90B:100A | 100 | 90 | -",
                 "equal parts | 1 | 1 | -",
                 "1.5 : 1 | 1.5 | 1 | -",
                 "1,5:1 | 1.5 | 1 | -",
                 "1/2 to 1 | 0.5 | 1 | -",
                 "1 1/2 : 1 | 1.5 | 1 | -",
                 "100 g to 10 g | 100 | 10 | weight",
-                "1 kg : 100 g | 10 | 1 | weight",
+                "1 kg : 100 g | 1000 | 100 | weight",
                 "30 ml : 10 ml | 30 | 10 | volume",
                 "by weight 10:1 | 10 | 1 | weight",
                 "10:1 (by weight) | 10 | 1 | weight",
@@ -48,7 +44,17 @@ class RatioReaderTest {
                 "500:1 | 500 | 1 | -",
                 "1:500 | 1 | 500 | -",
                 "ten to one | 10 | 1 | -",
-                "100 pbw A : 90 pbw B | 100 | 90 | weight",
+                "1 part hardener to 10 parts resin | 10 | 1 | -",
+                "10 base to 1 catalyst by weight | 10 | 1 | weight",
+                "100 g polyol : 90 g isocyanate | 100 | 90 | weight",
+                "90 iso : 100 polyol | 100 | 90 | -",
+                "100 A resin : 90 B hardener | 100 | 90 | -",
+                "100 powder : 30 water | 30 | 100 | -",
+                "30 water to 100 powder | 30 | 100 | -",
+                "20 g per kg | 1000 | 20 | weight",
+                "20 g hardener per kg resin | 1000 | 20 | weight",
+                "1 kg : 33 g | 1000 | 33 | weight",
+                "1/3 : 1 | 0.333333333333333333 | 1 | -",
                 "1,200:100 | 1200 | 100 | -"
             })
     void ratios(String typed, double first, double second, String by) {
@@ -57,6 +63,65 @@ class RatioReaderTest {
         assertThat(r.second()).isCloseTo(second, within(1e-9));
         assertThat(r.by()).isEqualTo(by == null ? "" : by);
         assertThat(r.percent()).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "100A:90B | 100 base : 90 hardener | 100 | 90",
+                "90B:100A | 100 base : 90 hardener | 100 | 90",
+                "100 pbw A : 90 pbw B | 100 base : 90 hardener by weight | 100 | 90",
+                "10 parts A to 1 part B by weight | 10 base : 1 hardener by weight | 10 | 1",
+                "2A1B | 2 base : 1 hardener | 2 | 1",
+                "A:B = 100:90 | 100 base : 90 hardener | 100 | 90"
+            })
+    void whichCanIsAIsAsked(String typed, String meaning, double first, double second) {
+        RatioReading asked = RatioReader.read(typed, true);
+        assertThat(asked).as(typed + " -> " + asked).isInstanceOf(Ask.class);
+        assertThat(((Ask) asked).meanings().get(0)).isEqualTo(meaning);
+        for (String m : ((Ask) asked).meanings()) {
+            ok(m, true);
+        }
+        Ratio turned = ok(((Ask) asked).meanings().get(1), true);
+        assertThat(turned.first()).isEqualTo(second);
+        assertThat(turned.second()).isEqualTo(first);
+        Ratio told = ok(typed, false);
+        assertThat(told.first()).isEqualTo(first);
+        assertThat(told.second()).isEqualTo(second);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "about 10:1 | 10:1",
+                "10-1 | 10:1",
+                "~2 % | 2 % of base",
+                "10 to about 1 by weight | 10:1 by weight",
+                "100:40 to 45 | 100:40; 100:42.5; 100:45",
+                "40-45 water to 100 powder | 40 water : 100 powder; 42.5 water : 100 powder; 45 water : 100 powder",
+                "1-2 % | 1 % of base; 1.5 % of base; 2 % of base",
+                "1 to 2 % by weight | 1 % of base by weight; 1.5 % of base by weight; 2 % of base by weight",
+                "10 to 12 % of total | 10 % of total; 11 % of total; 12 % of total"
+            })
+    void aRoughRatioAndARangeAreAskedAbout(String typed, String meanings) {
+        for (boolean prompt : new boolean[] {true, false}) {
+            RatioReading asked = RatioReader.read(typed, prompt);
+            assertThat(asked).as(typed + " -> " + asked).isInstanceOf(Ask.class);
+            assertThat(String.join("; ", ((Ask) asked).meanings()).replace('\u00a0', ' '))
+                    .isEqualTo(meanings);
+            for (String m : ((Ask) asked).meanings()) {
+                ok(m, true);
+            }
+        }
+    }
+
+    @Test
+    void anAcceleratorIsNoHardener() {
+        RatioReading r = RatioReader.read("1 % cobalt promoter", true);
+        assertThat(r).isInstanceOf(Bad.class);
+        assertThat(((Bad) r).sentence()).contains("never let it meet the peroxide");
     }
 
     @ParameterizedTest
@@ -117,7 +182,11 @@ class RatioReaderTest {
                 "-2 %",
                 "0.1 %",
                 "",
-                "10 pigs to 1"
+                "10 pigs to 1",
+                "10 resin : 1 base",
+                "100 powder : 70",
+                "1-2 : 3-4",
+                "2 to 1 %"
             })
     void nonsenseIsRefused(String typed) {
         RatioReading r = RatioReader.read(typed, true);

@@ -1,12 +1,19 @@
 package pourwright.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Duration;
+import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Laws that hold for every value and every text, tried on seeded random ones. */
 class RoundTripTest {
@@ -111,16 +118,150 @@ class RoundTripTest {
         return signed && random.nextBoolean() ? -v : v;
     }
 
-    @Test
-    void whatIsShownBackReadsBackToTheSameRange() {
-        SplittableRandom random = new SplittableRandom(SEED + 1);
-        for (int i = 0; i < 5_000; i++) {
-            double low = 1 + random.nextInt(400);
-            double high = low + 1 + random.nextInt(400);
-            Read first = (Read) QuantityReader.read(low + " to " + high + " min", Questions.POT_LIFE);
-            Read again = (Read) QuantityReader.read(first.echo(), Questions.POT_LIFE);
-            assertThat(again).isEqualTo(first);
+    /** A value, a range, an "about", a tolerance: in every unit of every dimension, what is shown back is the same again. */
+    @ParameterizedTest
+    @EnumSource(Dimension.class)
+    void whatIsShownBackReadsBackToTheSame(Dimension d) {
+        SplittableRandom random = new SplittableRandom(SEED + 1 + d.ordinal());
+        List<UnitDef> units =
+                UnitTable.ALL.stream().filter(u -> u.dimension() == d).toList();
+        int[] kinds = new int[4];
+        for (int i = 0; i < 4_000; i++) {
+            UnitDef u = units.get(random.nextInt(units.size()));
+            String typed = typed(random, u);
+            for (boolean gauge : new boolean[] {false, true}) {
+                Expect e = new Expect(d, u.symbol(), -1e12, 1e12, "", true, gauge && d == Dimension.PRESSURE);
+                Reading first = QuantityReader.read(typed, e);
+                assertThat(first).as(typed).isInstanceOf(Read.class);
+                Read one = (Read) first;
+                Reading again = QuantityReader.read(one.echo(), e);
+                assertThat(again)
+                        .as(typed + " -> " + one.echo() + " -> " + again)
+                        .isInstanceOf(Read.class);
+                same(typed, one, (Read) again);
+                kinds[one.range() ? 1 : one.about() ? 2 : one.lowSi() < one.highSi() ? 3 : 0]++;
+            }
         }
+        assertThat(kinds).as("values, ranges, rough values and tolerances").doesNotContain(0);
+    }
+
+    private static void same(String typed, Read one, Read again) {
+        assertThat(again.echo()).as(typed).isEqualTo(one.echo());
+        assertThat(again.unit()).as(typed).isEqualTo(one.unit());
+        assertThat(again.about()).as(typed).isEqualTo(one.about());
+        assertThat(again.range()).as(typed).isEqualTo(one.range());
+        close(typed, one.lowSi(), again.lowSi(), one);
+        close(typed, one.typicalSi(), again.typicalSi(), one);
+        close(typed, one.highSi(), again.highSi(), one);
+    }
+
+    /** The ends of a tolerance are shown with six digits, everything else with all that was typed. */
+    private static void close(String typed, double expected, double actual, Read r) {
+        boolean tolerance = !r.about() && !r.range() && r.lowSi() < r.highSi();
+        double size = Math.max(Math.abs(r.lowSi()), Math.abs(r.highSi()));
+        assertThat(actual).as(typed + " -> " + r.echo()).isCloseTo(expected, within((tolerance ? 1e-5 : 1e-12) * size));
+    }
+
+    /** Numbers as people type them: few digits, fractions, powers of ten. */
+    private static String typed(SplittableRandom random, UnitDef u) {
+        boolean temperature = u.dimension() == Dimension.TEMPERATURE;
+        double low = temperature ? 1 + random.nextInt(900) : Math.pow(10, -3 + 9 * random.nextDouble());
+        double high = low * (2.5 + random.nextDouble());
+        String unit = u.symbol().equals("1") ? "" : " " + u.symbol();
+        String a = number(random, low);
+        return switch (random.nextInt(6)) {
+            case 0 -> a + unit;
+            case 1 -> a + " to " + number(random, high) + unit;
+            case 2 -> "about " + a + unit;
+            case 3 -> a + unit + " ± " + number(random, low / 20) + (temperature ? " K" : unit);
+            case 4 -> random.nextInt(1, 400) + "/" + random.nextInt(2, 10) + unit;
+            default -> "about " + a + " to " + number(random, high) + unit;
+        };
+    }
+
+    private static String number(SplittableRandom random, double v) {
+        BigDecimal d = new BigDecimal(v).round(new MathContext(1 + random.nextInt(8)));
+        return random.nextInt(4) == 0 ? d.toString().replace("E+", "e").replace("E", "e") : d.toPlainString();
+    }
+
+    /** Two units in one amount or one range, and units with a note behind them. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "5'3\"",
+                "2 ft 6 1/2 in",
+                "about 5 ft 3",
+                "5 ft 3 in ± 1 in",
+                "1 m 20 cm",
+                "20 mm to 1 in",
+                "1 ft to 1 ft 6 in",
+                "500 mil",
+                "500 thou",
+                "about 500 mil"
+            })
+    void lengthsInTwoUnitsReadBack(String typed) {
+        Read one = (Read) QuantityReader.read(typed, Questions.BOX);
+        same(typed, one, (Read) QuantityReader.read(one.echo(), Questions.BOX));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1 h 30 min",
+                "1h30",
+                "1:30 h",
+                "1:30 min",
+                "0:45:00",
+                "about 1 h 30",
+                "30 s to 2 min",
+                "1 h to 1 h 30 min",
+                "overnight",
+                "an hour and a half",
+                "1 h 30 min ± 5 min"
+            })
+    void timesInTwoUnitsReadBack(String typed) {
+        Read one = (Read) QuantityReader.read(typed, Questions.POT_LIFE);
+        same(typed, one, (Read) QuantityReader.read(one.echo(), Questions.POT_LIFE));
+    }
+
+    @Test
+    void ratiosReadBack() {
+        SplittableRandom random = new SplittableRandom(SEED + 40);
+        String[] by = {"", " by weight", " by volume"};
+        String[][] names = {{"", ""}, {" resin", " hardener"}, {" base", " catalyst"}, {" water", " powder"}};
+        int read = 0;
+        for (int i = 0; i < 20_000; i++) {
+            String a = number(random, Math.pow(10, 3 * random.nextDouble()));
+            String b = number(random, Math.pow(10, 3 * random.nextDouble()));
+            String[] name = names[random.nextInt(names.length)];
+            String kind = by[random.nextInt(by.length)];
+            String typed = switch (random.nextInt(6)) {
+                case 0 -> a + " %" + kind;
+                case 1 -> a + " % of total" + kind;
+                case 2 -> b + name[1] + " : " + a + name[0] + kind;
+                case 3 -> random.nextInt(1, 50) + "/" + random.nextInt(2, 10) + " to 1" + kind;
+                case 4 -> "about " + a + name[0] + " to " + b + name[1] + kind;
+                default -> a + name[0] + ":" + b + name[1] + kind;
+            };
+            RatioReading first = RatioReader.read(typed, random.nextBoolean());
+            List<String> echoes = first instanceof Ratio r
+                    ? List.of(r.echo())
+                    : first instanceof Ask ask ? ask.meanings() : List.of();
+            for (String echo : echoes) {
+                RatioReading again = RatioReader.read(echo, true);
+                assertThat(again).as(typed + " -> " + echo + " -> " + again).isInstanceOf(Ratio.class);
+                if (first instanceof Ratio r) {
+                    Ratio same = (Ratio) again;
+                    assertThat(same.first()).as(typed).isCloseTo(r.first(), within(1e-12 * r.first()));
+                    assertThat(same.second()).as(typed).isCloseTo(r.second(), within(1e-12 * r.second()));
+                    assertThat(same.by()).isEqualTo(r.by());
+                    assertThat(same.percent()).isEqualTo(r.percent());
+                    assertThat(same.echo()).isEqualTo(r.echo());
+                    read++;
+                }
+            }
+        }
+        assertThat(read).isGreaterThan(5_000);
     }
 
     @Test
