@@ -207,7 +207,8 @@ public final class Conversation {
             String line = door.ask("review > ", List.of("change", "back", "answers", "help", "quit"))
                     .strip();
             String word = line.toLowerCase(Locale.ROOT);
-            if (line.isEmpty() || List.of("enough", "yes", "don't know", "dk", "?").contains(word)) {
+            if (line.isEmpty()
+                    || List.of("enough", "yes", "don't know", "dk", "?").contains(word)) {
                 return true;
             } else if (word.equals("quit") || word.equals("exit")) {
                 throw new Quit();

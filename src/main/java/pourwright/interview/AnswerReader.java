@@ -97,7 +97,9 @@ public final class AnswerReader {
     }
 
     private Outcome read(Question q, String typed, boolean prompt) {
-        if (DontKnow.typed(typed)) {
+        // Where "unsure" is a choice of its own, it is that choice.
+        boolean named = q.choice(typed.strip().toLowerCase(Locale.ROOT)).isPresent();
+        if (!named && DontKnow.typed(typed)) {
             return new Understood(new Answer.DontKnow());
         }
         boolean words = !q.kind().equals("quantity") && !q.kind().equals("ratio");

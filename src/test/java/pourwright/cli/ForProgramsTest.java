@@ -127,9 +127,7 @@ class ForProgramsTest {
         Knowledge k = KnowledgeReader.read(Path.of("knowledge"));
         Set<String> wanted =
                 new TreeSet<>(k.questions().stream().map(Question::id).toList());
-        KnowledgeReader.forDiagnosis(Path.of("knowledge"), k)
-                .observations()
-                .forEach(q -> wanted.add(q.id()));
+        KnowledgeReader.forDiagnosis(Path.of("knowledge"), k).observations().forEach(q -> wanted.add(q.id()));
         Ran json = Ran.of("questions", "--json");
         assertThat(json.code()).isEqualTo(0);
         Set<String> listed = new TreeSet<>();
