@@ -96,7 +96,7 @@ final class DiagnoseCommand implements Callable<Integer> {
             if (!talks) {
                 return show(diagnoser, given, read).code();
             }
-            return Talk.diagnose(program, shared, diagnoser, given).code();
+            return Talk.diagnose(program, shared, () -> knowledge, given).code();
         } catch (BadAnswer e) {
             if (asJson) {
                 program.out().println(Json.write(ResultJson.error(e)));

@@ -67,20 +67,24 @@ final class Program {
     }
 
     /**
-     * The two ways a person usually begins: nothing at all, or {@code plan} alone. They need no reading of options, which
+     * The ways a person usually begins: nothing at all, or {@code plan} or {@code diagnose} alone. They need no reading of options, which
      * would keep the first question waiting.
      */
     private static boolean talksAtOnce(String[] args) {
-        return args.length == 0 || args.length == 1 && args[0].equals("plan");
+        return args.length == 0 || args.length == 1 && Set.of("plan", "diagnose").contains(args[0]);
     }
 
     private int talk(String[] args) {
         SharedOptions usual = new SharedOptions();
         try {
-            ExitCode code = args.length == 0
-                    ? Talk.console(this, usual)
-                    : Talk.plan(this, usual, () -> knowledgeOfWorkshop(usual), Answers.NONE);
-            return code.code();
+            if (args.length == 0) {
+                return Talk.console(this, usual).code();
+            }
+            return args[0].equals("plan")
+                    ? Talk.plan(this, usual, () -> knowledgeOfWorkshop(usual), Answers.NONE)
+                            .code()
+                    : Talk.diagnose(this, usual, () -> knowledgeForDiagnosis(usual, true), Answers.NONE)
+                            .code();
         } catch (RuntimeException e) {
             return failed(e).code();
         }

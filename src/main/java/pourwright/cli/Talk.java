@@ -24,6 +24,7 @@ import pourwright.console.PlanJob;
 import pourwright.console.Wrap;
 import pourwright.diagnosis.Diagnoser;
 import pourwright.facts.Answers;
+import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Knowledge;
 
 /** Opens the right door to the person and talks. */
@@ -109,8 +110,14 @@ final class Talk {
     }
 
     /** Straight into a diagnosis, with answers already given. */
-    static ExitCode diagnose(Program program, SharedOptions shared, Diagnoser diagnoser, Answers start) {
-        return job(program, shared, new DiagnoseJob(diagnoser), start);
+    static ExitCode diagnose(
+            Program program, SharedOptions shared, Supplier<DiagnosticKnowledge> knowledge, Answers start) {
+        Future<DiagnosticKnowledge> reading = Later.read(knowledge);
+        Path shop = program.shop(shared.shop);
+        return with(
+                program,
+                shared,
+                door -> new Conversation(door, new DiagnoseJob(new Diagnoser(Later.ready(reading))), shop, start).run());
     }
 
     /** Straight into a job, with answers already given. */

@@ -14,6 +14,7 @@ import pourwright.diagnosis.WordPicker;
 import pourwright.facts.Answers;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
+import pourwright.rulebook.RuleBook;
 
 /** The diagnosis of a bad part. One object serves one conversation: it remembers which contradictions it raised. */
 public final class DiagnoseJob implements Job {
@@ -37,6 +38,11 @@ public final class DiagnoseJob implements Job {
     @Override
     public boolean usesKit() {
         return false;
+    }
+
+    @Override
+    public void prepare() {
+        RuleBook.prepareDiagnosisSoon();
     }
 
     @Override

@@ -43,7 +43,7 @@ public final class PlanJob implements Job {
 
     @Override
     public void prepare() {
-        RuleBook.prepareSoon();
+        RuleBook.preparePlanSoon();
     }
 
     @Override

@@ -54,7 +54,11 @@ public final class RuleBook {
      * needs a base before it is ready waits for it.
      */
     public static void prepare() {
-        for (Runnable build : List.<Runnable>of(RuleBook::judge, RuleBook::method)) {
+        build(List.of(RuleBook::judge, RuleBook::method));
+    }
+
+    private static void build(List<Runnable> bases) {
+        for (Runnable build : bases) {
             Thread thread = new Thread(build, "rule-book");
             thread.setDaemon(true);
             thread.start();
@@ -65,12 +69,21 @@ public final class RuleBook {
      * The same, a moment later: the first question goes before, since a person takes longer to read it than the bases
      * take to build.
      */
-    public static void prepareSoon() {
+    public static void preparePlanSoon() {
+        soon(List.of(RuleBook::judge, RuleBook::method));
+    }
+
+    /** The same for the base of evidence. */
+    public static void prepareDiagnosisSoon() {
+        soon(List.of(RuleBook::diagnosis));
+    }
+
+    private static void soon(List<Runnable> bases) {
         Thread thread = new Thread(
                 () -> {
                     try {
                         Thread.sleep(AFTER_THE_QUESTION_MS);
-                        prepare();
+                        build(bases);
                     } catch (InterruptedException e) {
                         Thread.currentThread().interrupt();
                     }
