@@ -116,7 +116,9 @@ public final class Advisor {
             List<Conclusion> conclusions, Knowledge knowledge, Set<String> methods, Wording wording) {
         Map<String, Finding> findings = new LinkedHashMap<>();
         for (Conclusion c : conclusions) {
-            boolean stands = c.verb() != Verb.NEED && (c.verb() != Verb.CHOOSE || methods.contains(c.target()));
+            boolean stands = c.verb() != Verb.NEED
+                    && c.verb() != Verb.DECIDE
+                    && (c.verb() != Verb.CHOOSE || methods.contains(c.target()));
             if (stands) {
                 findings.putIfAbsent(c.rule().id(), finding(c, knowledge, wording));
             }

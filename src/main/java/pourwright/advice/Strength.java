@@ -19,7 +19,7 @@ public enum Strength {
         return switch (verb) {
             case STOP -> STOP;
             case CHANGE -> CHANGE;
-            case DO, CHOOSE -> DO;
+            case DO, CHOOSE, DECIDE -> DO;
             case CONSIDER, CONTRADICTS -> CONSIDER;
             case NOTE, CAUTION, NEED, REFUSE, SPEAKS_FOR, SPEAKS_AGAINST, RULES_OUT -> NOTE;
         };

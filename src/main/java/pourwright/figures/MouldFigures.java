@@ -34,13 +34,22 @@ final class MouldFigures {
                         "pocket-volume",
                         "How much air can the undercut hold?",
                         Dimension.VOLUME,
-                        "π width² depth / 4",
+                        "as given, or as found in the mesh; else π width² depth / 4",
                         "common-practice",
                         "a round blind hole; a cone holds a third of it",
+                        Formula.of(x -> x[0], in("typed:pocket-volume").up()),
                         Formula.of(
                                 x -> Displacement.cylinderM3(x[0], x[1]),
                                 in("typed:undercut-width").up(),
                                 in("typed:undercut-depth").up())),
+                figure(
+                        "pocket-bubble",
+                        "How big a bubble is the air of the undercut, poured over as it is?",
+                        Dimension.LENGTH,
+                        "diameter of a ball of the pocket's volume",
+                        "common-practice",
+                        "all of the air stays in one bubble",
+                        Formula.of(x -> Pocket.equivalentDiameterM(x[0]), in("pocket-volume").up())),
                 figure(
                         "pocket-residue",
                         "What does the undercut keep after degassing in the mould?",

