@@ -32,7 +32,7 @@ public final class DiagnosisJson {
      * @param words what a line of text was read as, question id to words; empty when there was none
      */
     public ObjectNode of(Diagnosis d, Map<String, String> words) {
-        ObjectNode out = Json.object();
+        ObjectNode out = ResultJson.result();
         ArrayNode findings = out.putArray("findings");
         d.findings().forEach(f -> findings.add(ResultJson.finding(f)));
         ArrayNode causes = out.putArray("causes");

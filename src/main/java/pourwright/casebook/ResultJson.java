@@ -20,6 +20,9 @@ import pourwright.units.Show;
 
 /** A consultation or a figure as one JSON object. Its shape is fixed: other programs depend on it. */
 public final class ResultJson {
+    /** Raised when a part changes its name or meaning; new parts do not raise it. */
+    private static final int FORMAT = 1;
+
     private static final char JOIN = '\u00a0';
 
     private final Knowledge knowledge;
@@ -28,9 +31,14 @@ public final class ResultJson {
         this.knowledge = knowledge;
     }
 
+    /** An empty result that says in which form it is. */
+    static ObjectNode result() {
+        return Json.object().put("format", FORMAT);
+    }
+
     /** The whole of a consultation. */
     public ObjectNode of(Consultation c) {
-        ObjectNode out = Json.object();
+        ObjectNode out = result();
         out.put("verdict", c.verdict().word());
         ArrayNode findings = out.putArray("findings");
         c.findings().forEach(f -> findings.add(finding(f)));
@@ -54,7 +62,7 @@ public final class ResultJson {
 
     /** One figure on its own, with its formula, sources and what it depends on most. */
     public ObjectNode figure(FigureValue v, Wording wording, Collection<String> assumed) {
-        ObjectNode out = Json.object();
+        ObjectNode out = result();
         ObjectNode q = quantity(v, wording);
         FigureDef def = v.defined().orElse(null);
         if (def != null) {

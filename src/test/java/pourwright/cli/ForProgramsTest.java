@@ -93,7 +93,15 @@ class ForProgramsTest {
         assertThat(out.fieldNames())
                 .toIterable()
                 .containsExactly(
-                        "verdict", "findings", "figures", "timetable", "methods", "rules-fired", "assumed", "unasked");
+                        "format",
+                        "verdict",
+                        "findings",
+                        "figures",
+                        "timetable",
+                        "methods",
+                        "rules-fired",
+                        "assumed",
+                        "unasked");
         assertThat(out.path("verdict").textValue()).isIn("go", "change", "stop");
         out.path("findings").forEach(f -> {
             assertThat(f.fieldNames())
