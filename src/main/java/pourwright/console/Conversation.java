@@ -425,20 +425,7 @@ public final class Conversation {
 
     /** Shows what was read, in the person's own unit, so that a slip is seen at once. */
     private void echo(Question q, Answer answer) {
-        if (answer instanceof Answer.Quantity a) {
-            say("  = " + a.echo());
-        } else if (answer instanceof Answer.Ratio r) {
-            say("  = " + r.echo());
-        } else if (answer instanceof Answer.Choice c) {
-            say("  = "
-                    + (knowledge.materials().containsKey(c.id())
-                            ? knowledge.materials().get(c.id()).name()
-                            : c.id()));
-        } else if (answer instanceof Answer.Several s) {
-            say("  = " + Page.several(q, s));
-        } else {
-            say("  = don't know");
-        }
+        say("  = " + (answer instanceof Answer.DontKnow ? "don't know" : Page.said(q.id(), answer, knowledge)));
     }
 
     private void back() {

@@ -58,7 +58,7 @@ public record NextObservation(Question question, double drop, List<String> parts
             return true;
         }
         Belief b = s.belief();
-        return b.probability(ranked.get(0)) > 0.5
+        return b.probability(ranked.get(0)) > d.scale().settled()
                 && b.decibans(ranked.get(0)) - b.decibans(ranked.get(1))
                         >= d.scale().lead();
     }

@@ -30,6 +30,11 @@ final class Scale {
         return knowledge.guidelineSi("evidence-lead");
     }
 
+    /** The first cause must have this chance for the asking to stop before its time. */
+    double settled() {
+        return knowledge.guidelineSi("cause-settled");
+    }
+
     /** The most observations worth asking for. */
     double mostQuestions() {
         return knowledge.guidelineSi("observations-at-most");
