@@ -71,7 +71,8 @@ final class Program {
      * would keep the first question waiting.
      */
     private static boolean talksAtOnce(String[] args) {
-        return args.length == 0 || args.length == 1 && Set.of("plan", "diagnose").contains(args[0]);
+        return args.length == 0
+                || args.length == 1 && Set.of("plan", "diagnose").contains(args[0]);
     }
 
     private int talk(String[] args) {

@@ -117,7 +117,8 @@ final class Talk {
         return with(
                 program,
                 shared,
-                door -> new Conversation(door, new DiagnoseJob(new Diagnoser(Later.ready(reading))), shop, start).run());
+                door -> new Conversation(door, new DiagnoseJob(new Diagnoser(Later.ready(reading))), shop, start)
+                        .run());
     }
 
     /** Straight into a job, with answers already given. */

@@ -224,7 +224,7 @@ public final class DiagnosisPage {
         List<String> out = new ArrayList<>();
         for (Cause.Prevention p : cause.prevent()) {
             out.addAll(wrap(p.say(), "- ", "  "));
-            Replan.of(p, d.answers(), base).ifPresent(r -> {
+            Replan.of(p, d.answers(), base).filter(Replan::tells).ifPresent(r -> {
                 r.changes().forEach(c -> out.addAll(wrap(c, "    planned again with ", "      ")));
                 out.addAll(wrap(r.verdicts(), "    verdict: ", "      "));
                 r.figures().forEach(f -> out.addAll(wrap(f, "    ", "      ")));

@@ -22,9 +22,10 @@ import pourwright.knowledge.Question;
  *
  * @param changes the answers that change, as "id = new (was old)"
  * @param verdicts the verdict before and after
+ * @param differ whether the two verdicts differ
  * @param figures figures that change, as "id: old, then new"
  */
-public record Replan(List<String> changes, String verdicts, List<String> figures) {
+public record Replan(List<String> changes, String verdicts, boolean differ, List<String> figures) {
     private static final List<String> SHOWN = List.of(
             "time-margin",
             "time-share",
@@ -80,6 +81,11 @@ public record Replan(List<String> changes, String verdicts, List<String> figures
         }
     }
 
+    /** True when the plan notices the change. */
+    public boolean tells() {
+        return !figures.isEmpty() || differ;
+    }
+
     private static Answers put(Answers job, String id, String value, Knowledge knowledge, List<String> changes) {
         Question q = knowledge.question(id).orElseThrow();
         AnswerReader.Outcome read = new AnswerReader(knowledge).fromProgram(q, value);
@@ -109,7 +115,7 @@ public record Replan(List<String> changes, String verdicts, List<String> figures
             }
         }
         String verdicts = before.verdict().word() + ", then " + after.verdict().word();
-        return new Replan(List.copyOf(changes), verdicts, List.copyOf(figures));
+        return new Replan(List.copyOf(changes), verdicts, before.verdict() != after.verdict(), List.copyOf(figures));
     }
 
     private static boolean differs(FigureValue a, FigureValue b) {

@@ -49,7 +49,9 @@ final class MouldFigures {
                         "diameter of a ball of the pocket's volume",
                         "common-practice",
                         "all of the air stays in one bubble",
-                        Formula.of(x -> Pocket.equivalentDiameterM(x[0]), in("pocket-volume").up())),
+                        Formula.of(
+                                x -> Pocket.equivalentDiameterM(x[0]),
+                                in("pocket-volume").up())),
                 figure(
                         "pocket-residue",
                         "What does the undercut keep after degassing in the mould?",
