@@ -23,6 +23,7 @@ record Jobs(Knowledge knowledge, List<Answers> answers) {
         AnswersJson reader = new AnswersJson(knowledge);
         try (Stream<Path> files = Files.list(CASES)) {
             List<Answers> all = files.filter(f -> f.toString().endsWith(".case.json"))
+                    .filter(f -> CaseFile.wordOf(f).equals("plan"))
                     .sorted()
                     .map(f -> CaseFile.read(f, "plan", reader).answers())
                     .toList();

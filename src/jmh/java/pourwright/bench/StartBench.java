@@ -1,6 +1,7 @@
 package pourwright.bench;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.lang.ProcessBuilder.Redirect;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,6 +10,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.jar.JarOutputStream;
+import java.util.zip.ZipEntry;
 
 /**
  * How long the packaged program takes from the shell and back, against a Java that does nothing, on the same Java with
@@ -66,10 +69,11 @@ public final class StartBench {
                         Set.of(0, 1),
                         List.of(LAUNCHER.toString(), "plan", "--answers", JOB.toString(), "--json")),
                 // No input: it shows the first question and ends with "questions left".
-                new Run(
-                        "first question shown",
-                        Set.of(4),
-                        List.of(LAUNCHER.toString(), "plan", "--plain", "--shop", shop.toString())));
+                new Run("first question shown", Set.of(4), List.of(LAUNCHER.toString(), "plan")),
+                new Run("diagnosis: first asked", Set.of(4), List.of(LAUNCHER.toString(), "diagnose")),
+                new Run("engine without a rule", Set.of(0), engine("none")),
+                new Run("engine, method rules", Set.of(0), engine("pourwright.rules.method.")),
+                new Run("engine, all rules", Set.of(0), engine("pourwright.rules.")));
         double[][] ms = new double[runs.size()][ROUNDS];
         for (int round = -WARM_UP; round < ROUNDS; round++) {
             for (int r = 0; r < runs.size(); r++) {
@@ -82,10 +86,37 @@ public final class StartBench {
         print(runs, ms);
     }
 
+    /** The engine with some of the rules, started as the launcher starts the program. */
+    private List<String> engine(String rules) throws IOException {
+        Path lib = Path.of("target", "pourwright", "lib");
+        Path jar = shop.resolve("engine-floor.jar");
+        // A jar, since an archive of classes is refused beside a folder of them.
+        String name = EngineFloor.class.getName().replace('.', '/') + ".class";
+        try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar));
+                InputStream in = EngineFloor.class.getClassLoader().getResourceAsStream(name)) {
+            out.putNextEntry(new ZipEntry(name));
+            in.transferTo(out);
+            out.closeEntry();
+        }
+        return List.of(
+                javaHome + "/bin/java",
+                "-Xshare:auto",
+                "-XX:SharedArchiveFile=" + lib.resolve("pourwright.jsa"),
+                "-Xlog:disable",
+                "-Xlog:all=off",
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-cp",
+                lib.resolve("pourwright.jar") + java.io.File.pathSeparator + jar,
+                EngineFloor.class.getName(),
+                rules);
+    }
+
     private double time(Run run) throws IOException, InterruptedException {
         ProcessBuilder builder =
                 new ProcessBuilder(run.words()).redirectOutput(Redirect.DISCARD).redirectError(Redirect.DISCARD);
         builder.environment().put("JAVA_HOME", javaHome);
+        builder.environment().put("XDG_CONFIG_HOME", shop.toString());
         long start = System.nanoTime();
         Process process = builder.start();
         process.getOutputStream().close();
@@ -108,7 +139,7 @@ public final class StartBench {
             Arrays.sort(sorted);
             lines.add(String.format(
                     Locale.ROOT,
-                    "  %-22s %6.0f ms  (%.0f to %.0f)   %.2f x empty",
+                    "  %-24s %6.0f ms  (%.0f to %.0f)   %.2f x empty",
                     runs.get(r).name(),
                     median,
                     sorted[0],
