@@ -23,11 +23,22 @@ public final class Wording {
     private final Knowledge knowledge;
     private final Answers answers;
     private final Map<String, FigureValue> figures;
+    private final Map<String, String> units;
 
     public Wording(Knowledge knowledge, Answers answers, Map<String, FigureValue> figures) {
+        this(knowledge, answers, figures, Map.of());
+    }
+
+    private Wording(Knowledge knowledge, Answers answers, Map<String, FigureValue> figures, Map<String, String> units) {
         this.knowledge = knowledge;
         this.answers = answers;
         this.figures = figures;
+        this.units = units;
+    }
+
+    /** The same, with one figure shown in a unit of the person's liking. */
+    public Wording in(String figure, String unit) {
+        return new Wording(knowledge, answers, figures, Map.of(figure, unit));
     }
 
     /** The sentence with every {@code {name}} filled in; a name nobody can fill is said to be unknown. */
@@ -100,30 +111,44 @@ public final class Wording {
 
     /** A typed answer as it was typed; anything else in the unit that suits, with its range where it has one. */
     public String show(FigureValue v) {
-        if (answers.get(v.id()).orElse(null) instanceof Answer.Quantity q && v.si().equals(q.si())) {
+        if (!units.containsKey(v.id())
+                && answers.get(v.id()).orElse(null) instanceof Answer.Quantity q
+                && v.si().equals(q.si())) {
             return q.echo();
         }
-        return range(v);
+        return range(v, units.get(v.id()));
     }
 
-    private static String range(FigureValue v) {
+    /** One end of a figure's range, in the unit the figure is shown in. */
+    public String end(FigureValue v, double si) {
+        String wanted = units.get(v.id());
+        if (Double.isInfinite(si)) {
+            return v.dimension() == Dimension.TIME ? "never" : "without limit";
+        }
+        double size = Double.isInfinite(v.si().typical()) ? si : v.si().typical();
+        Dimension d = asPeopleSay(size, v.dimension());
+        String unit = wanted == null ? unit(size, d) : wanted;
+        return Show.quantity(rounded(si, unit, d), unit, d);
+    }
+
+    private static String range(FigureValue v, String wanted) {
         Estimate e = v.si();
         Dimension d = asPeopleSay(e.typical(), v.dimension());
         if (Double.isInfinite(e.low())) {
             return "never";
         }
         if (Double.isInfinite(e.typical())) {
-            return "never, or " + one(e.low(), d) + " at best";
+            return "never, or " + one(e.low(), d, wanted) + " at best";
         }
         if (Double.isInfinite(e.high())) {
-            return one(e.typical(), d) + " or more";
+            return one(e.typical(), d, wanted) + " or more";
         }
-        String unit = unit(e.typical(), d);
+        String unit = wanted == null ? unit(e.typical(), d) : wanted;
         boolean narrow = e.exact() || e.low() > 0 && e.high() / e.low() < WIDE;
         if (narrow || d == Dimension.MASS) {
-            return one(e.typical(), d);
+            return one(e.typical(), d, unit);
         }
-        return one(e.typical(), d) + " (" + bare(e.low(), unit, d) + " to " + bare(e.high(), unit, d) + ")";
+        return one(e.typical(), d, unit) + " (" + bare(e.low(), unit, d) + " to " + bare(e.high(), unit, d) + ")";
     }
 
     private static String bare(double si, String unit, Dimension d) {
@@ -134,8 +159,12 @@ public final class Wording {
 
     /** One value alone, in the unit that suits it. */
     public static String one(double si, Dimension dimension) {
+        return one(si, dimension, null);
+    }
+
+    private static String one(double si, Dimension dimension, String wanted) {
         Dimension d = asPeopleSay(si, dimension);
-        String unit = unit(si, d);
+        String unit = wanted == null ? unit(si, d) : wanted;
         return Show.quantity(rounded(si, unit, d), unit, d);
     }
 

@@ -69,7 +69,7 @@ public final class ResultJson {
             q.put("formula", def.words());
             texts(q, "sources", def.sources());
         }
-        q.put("depends-on-most", v.dependsOnMost());
+        q.put("depends-on-most", v.strongest());
         out.putObject("figures").set(v.id(), q);
         texts(out, "assumed", assumed);
         return out;

@@ -17,13 +17,14 @@ import pourwright.knowledge.Seal;
 /** Checks knowledge: the shipped folder, or one that is named. */
 @Command(
         name = "check",
-        description = "Check the knowledge: every file against its schema, every source, unit and range.",
-        customSynopsis = {"pourwright check", "       pourwright check DIR"})
+        header = {
+            "  pourwright check                              # the shipped knowledge",
+            "  pourwright check --shop my-workshop           # with a workshop's own",
+            "  pourwright check knowledge                    # a folder of its own"
+        },
+        description = "Check the knowledge: every file against its schema, every source, unit and range.")
 final class CheckCommand implements Callable<Integer> {
     private final Program program;
-
-    @Mixin
-    private SharedOptions shared = new SharedOptions();
 
     @Option(
             names = "--seal",
@@ -33,6 +34,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "DIR", arity = "0..1", description = "A knowledge folder.")
     private Path dir;
+
+    @Mixin
+    private SharedOptions shared = new SharedOptions();
 
     CheckCommand(Program program) {
         this.program = program;
@@ -48,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
             if (seal && dir != null) {
                 Seal.write(dir);
             }
-            Versions.show(program.out(), k);
+            Versions.show(program.out(), k, dir == null ? program.knowledgeFolder(shared) : dir);
             program.out().println("No fault found.");
             return ExitCode.ADVICE.code();
         } catch (KnowledgeFault e) {

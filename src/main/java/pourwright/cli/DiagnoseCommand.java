@@ -25,27 +25,24 @@ import pourwright.knowledge.Json;
 /** Finds what went wrong with a part, or with many from a file. */
 @Command(
         name = "diagnose",
-        description = "Find what went wrong with a part: causes with their odds, the test, the repair, the change.",
-        customSynopsis = {
-            "pourwright diagnose",
-            "       pourwright diagnose --say \"tiny bubbles under the horns, degassed in the cup\"",
-            "       pourwright diagnose material=clear-polyurethane symptom=bubbles level=rose",
-            "       pourwright diagnose --answers part.json --json",
-            "       pourwright diagnose --case foam.case.json"
+        header = {
+            "  pourwright diagnose                           # talk it through",
+            "  pourwright diagnose --say \"tiny bubbles under the horns, degassed in the cup\"",
+            "  pourwright diagnose material=clear-polyurethane symptom=bubbles level=rose",
+            "  pourwright diagnose --answers part.json --json",
+            "  pourwright diagnose --case foam.case.json     # a saved case"
         },
-        footer = {"", "\"pourwright questions\" lists every id, for the part and for the job as it was done."})
+        description = "Find what went wrong with a part: causes, odds, the test, the repair, the change.",
+        footer = "\"pourwright questions\" lists every id, for the part and for the job as done.")
 final class DiagnoseCommand implements Callable<Integer> {
     private static final int MOST_TEXT = 2000;
 
     private final Program program;
 
-    @Mixin
-    private SharedOptions shared = new SharedOptions();
-
     @Option(
             names = "--answers",
             paramLabel = "FILE",
-            description = "Read answers: one JSON object, or one a line; - is standard input.")
+            description = "Read JSON: one object, or one a line; - is standard input.")
     private Path answersFile;
 
     @Option(names = "--case", paramLabel = "FILE", description = "Read the answers of a saved case.")
@@ -59,6 +56,9 @@ final class DiagnoseCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "id=value", description = "Answers already known.")
     private List<String> words = new ArrayList<>();
+
+    @Mixin
+    private SharedOptions shared = new SharedOptions();
 
     DiagnoseCommand(Program program) {
         this.program = program;

@@ -1,5 +1,6 @@
 package pourwright.cli;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,38 +11,47 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.OneFigure;
-import pourwright.advice.Wording;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.ResultJson;
-import pourwright.console.Wrap;
+import pourwright.console.FigureJob;
+import pourwright.console.FigurePage;
 import pourwright.facts.Answers;
-import pourwright.figures.FigureBook;
-import pourwright.figures.FigureDef;
-import pourwright.figures.FigureValue;
 import pourwright.knowledge.Json;
 import pourwright.knowledge.Knowledge;
 
 /** One figure on its own, from just the answers it needs. */
 @Command(
         name = "figure",
-        description = "Compute one figure from just the answers it needs. Alone it lists them by what they answer.",
-        customSynopsis = {
-            "pourwright figure",
-            "       pourwright figure pump-down-time chamber-volume=20 pump-speed=\"3 cfm\" target-pressure=30",
-            "       pourwright figure absolute-pressure gauge-reading=27 gauge-kind=below-local-air altitude=1600",
-            "       pourwright figure NAME id=value ... --json"
-        })
+        header = {
+            "  pourwright figure                             # all, by what they answer",
+            "  pourwright figure pump-down-time              # asks for what it needs",
+            "  pourwright figure pump-down-time chamber-volume=20 pump-speed=\"3 cfm\" \\",
+            "      target-pressure=30",
+            "  pourwright figure absolute-pressure gauge-reading=\"24 inHg\" \\",
+            "      gauge-kind=below-local-air altitude=1600 --in kPa"
+        },
+        description = "Compute one figure: its range, formula, source, and where it holds.")
 final class FigureCommand implements Callable<Integer> {
     private final Program program;
 
-    @Mixin
-    private SharedOptions shared = new SharedOptions();
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "NAME",
+            description = "The figure; without it all are listed.")
+    private String name;
+
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "id=value", description = "Answers already known.")
+    private List<String> words = new ArrayList<>();
+
+    @Option(names = "--in", paramLabel = "UNIT", description = "Show it in this unit, for example inHg.")
+    private String unit;
 
     @Option(names = "--json", description = "Print one JSON object.")
     private boolean asJson;
 
-    @Parameters(paramLabel = "NAME id=value", description = "The figure and its answers.")
-    private List<String> words = new ArrayList<>();
+    @Mixin
+    private SharedOptions shared = new SharedOptions();
 
     FigureCommand(Program program) {
         this.program = program;
@@ -50,18 +60,28 @@ final class FigureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Knowledge knowledge = program.knowledge(shared);
+        FigurePage page = new FigurePage(knowledge, Talk.width(program));
         try {
-            if (words.isEmpty()) {
-                list();
+            if (name == null) {
+                if (asJson) {
+                    program.out().println(Json.write(list()));
+                } else {
+                    page.all().forEach(program.out()::println);
+                }
                 return ExitCode.ADVICE.code();
             }
-            Answers answers = Given.read(words.subList(1, words.size()), new AnswersJson(knowledge));
-            OneFigure.Result r = OneFigure.of(words.get(0), answers, knowledge);
+            OneFigure figure = OneFigure.named(name, knowledge);
+            Answers answers = Given.read(words, new AnswersJson(knowledge));
+            if (!asJson && !shared.noInput && figure.missing(answers).isPresent()) {
+                return Talk.job(program, shared, new FigureJob(figure, knowledge, unit), null, answers)
+                        .code();
+            }
+            OneFigure.Result r = figure.of(answers, unit);
             if (asJson) {
-                ObjectNode out = new ResultJson(knowledge).figure(r.value(), r.wording(), r.assumed());
-                program.out().println(Json.write(out));
+                program.out()
+                        .println(Json.write(new ResultJson(knowledge).figure(r.value(), r.wording(), r.assumed())));
             } else {
-                lines(r).forEach(program.out()::println);
+                page.lines(r).forEach(program.out()::println);
             }
             return ExitCode.ADVICE.code();
         } catch (BadAnswer e) {
@@ -72,34 +92,21 @@ final class FigureCommand implements Callable<Integer> {
         }
     }
 
-    private List<String> lines(OneFigure.Result r) {
-        int width = Talk.width(program);
-        FigureValue v = r.value();
-        Wording wording = r.wording();
-        List<String> out = new ArrayList<>(Wrap.text(wording.show(v), width, v.id() + " = ", "  "));
-        FigureDef d = v.defined().orElse(null);
-        if (d != null) {
-            out.addAll(Wrap.text(d.words(), width, "how: ", "  "));
-            out.addAll(Wrap.text(d.valid(), width, "holds for: ", "  "));
-            out.addAll(Wrap.text(String.join(", ", d.sources()), width, "source: ", "  "));
-        }
-        if (!v.dependsOnMost().isEmpty()) {
-            out.addAll(Wrap.text(v.dependsOnMost(), width, "depends most on: ", "  "));
-        }
-        if (!r.assumed().isEmpty()) {
-            out.addAll(Wrap.text(String.join(", ", r.assumed()), width, "assumed: ", "  "));
-        }
-        if (v.caveat() != null) {
-            out.addAll(Wrap.text(v.caveat(), width, "careful: ", "  "));
-        }
+    private static ObjectNode list() {
+        ObjectNode out = Json.object();
+        ArrayNode all = out.putArray("figures");
+        FigurePage.topics()
+                .forEach((topic, defs) -> defs.forEach(d -> {
+                    ObjectNode one = all.addObject();
+                    one.put("id", d.id())
+                            .put("topic", topic)
+                            .put("answers", d.asks())
+                            .put("unit", d.dimension().siUnit())
+                            .put("formula", d.words())
+                            .put("holds-for", d.valid());
+                    ArrayNode sources = one.putArray("sources");
+                    d.sources().forEach(sources::add);
+                }));
         return out;
-    }
-
-    private void list() {
-        for (FigureDef d : FigureBook.all()) {
-            if (!d.valid().startsWith("used inside")) {
-                Wrap.text(d.asks(), Talk.width(program), d.id() + ": ", "    ").forEach(program.out()::println);
-            }
-        }
     }
 }

@@ -23,26 +23,22 @@ import pourwright.knowledge.Knowledge;
 /** Plans one pour, or many from a file. */
 @Command(
         name = "plan",
-        description =
-                "Plan a pour. Without --answers or --case it talks; answers given as id=value are not asked again.",
-        customSynopsis = {
-            "pourwright plan",
-            "       pourwright plan material=tin-silicone batch-mass=\"1.2 kg\" cup-volume=2",
-            "       pourwright plan --answers job.json --json",
-            "       pourwright plan --answers - --json < jobs.jsonl",
-            "       pourwright plan --case ear.case.json"
+        header = {
+            "  pourwright plan                               # talk it through",
+            "  pourwright plan material=tin-silicone batch-mass=\"1.2 kg\" cup-volume=\"2 l\"",
+            "  pourwright plan --answers job.json --json",
+            "  pourwright plan --answers - --json < jobs.jsonl  # one job a line",
+            "  pourwright plan --case ear.case.json          # a saved case"
         },
-        footer = {"", "\"pourwright questions\" lists every id. null or an absent id means don't know."})
+        description = "Plan a pour. What is not given as id=value, --answers or --case is asked.",
+        footer = "\"pourwright questions\" lists every id. null or an absent id means don't know.")
 final class PlanCommand implements Callable<Integer> {
     private final Program program;
-
-    @Mixin
-    private SharedOptions shared = new SharedOptions();
 
     @Option(
             names = "--answers",
             paramLabel = "FILE",
-            description = "Read answers: one JSON object, or one a line; - is standard input.")
+            description = "Read JSON: one object, or one a line; - is standard input.")
     private Path answersFile;
 
     @Option(names = "--case", paramLabel = "FILE", description = "Read the answers of a saved case.")
@@ -53,6 +49,9 @@ final class PlanCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "id=value", description = "Answers already known.")
     private List<String> words = new ArrayList<>();
+
+    @Mixin
+    private SharedOptions shared = new SharedOptions();
 
     PlanCommand(Program program) {
         this.program = program;

@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -42,18 +43,14 @@ final class Program {
         if (talksAtOnce(args)) {
             return talk(args);
         }
-        if (NEED_RULES.contains(args[0])) {
+        boolean helps = List.of(args).contains("--help") || List.of(args).contains("-h");
+        if (NEED_RULES.contains(args[0]) && !helps) {
             RuleBook.prepare();
         }
-        CommandLine line = new CommandLine(new RootCommand(this));
-        Map<String, Supplier<Object>> words = words();
-        // Reading a command's options takes milliseconds each: a call that names its word needs only that one.
-        boolean named = args.length > 0 && words.containsKey(args[0]);
-        words.forEach((word, command) -> {
-            if (!named || word.equals(args[0])) {
-                line.addSubcommand(word, command.get());
-            }
-        });
+        CommandLine line = commandLine(args[0]);
+        if (helps) {
+            HelpPage.arrange(line);
+        }
         line.setOut(new PrintWriter(new OutputStreamWriter(out, UTF_8), true));
         line.setErr(new PrintWriter(new OutputStreamWriter(err, UTF_8), true));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
@@ -67,8 +64,24 @@ final class Program {
     }
 
     /**
-     * The ways a person usually begins: nothing at all, or {@code plan} or {@code diagnose} alone. They need no reading of options, which
-     * would keep the first question waiting.
+     * The command line with the word that is called for, or with all words where it is none of them: reading a word's
+     * options takes milliseconds.
+     */
+    CommandLine commandLine(String called) {
+        CommandLine line = new CommandLine(new RootCommand(this));
+        Map<String, Supplier<Object>> words = words();
+        boolean named = words.containsKey(called);
+        words.forEach((word, command) -> {
+            if (!named || word.equals(called)) {
+                line.addSubcommand(word, command.get());
+            }
+        });
+        return line;
+    }
+
+    /**
+     * The ways a person usually begins: nothing at all, or {@code plan} or {@code diagnose} alone. They need no reading
+     * of options, which would keep the first question waiting.
      */
     private static boolean talksAtOnce(String[] args) {
         return args.length == 0
@@ -101,6 +114,7 @@ final class Program {
         words.put("check", () -> new CheckCommand(this));
         words.put("resume", () -> new ResumeCommand(this));
         words.put("replay", () -> new ReplayCommand(this));
+        words.put("generate", () -> new GenerateCommand(this));
         return words;
     }
 
@@ -152,22 +166,27 @@ final class Program {
         return Path.of(System.getProperty("pourwright.home", "."));
     }
 
+    /** The folder of the shipped knowledge. */
+    Path knowledgeFolder(SharedOptions shared) {
+        return shared.knowledge == null ? home().resolve("knowledge") : shared.knowledge;
+    }
+
     /** The shipped knowledge, with a workshop's laid over it where one was named. */
     Knowledge knowledge(SharedOptions shared) {
-        Path dir = shared.knowledge == null ? home().resolve("knowledge") : shared.knowledge;
+        Path dir = knowledgeFolder(shared);
         Knowledge shipped = KnowledgeReader.read(dir);
         return shared.shop == null ? shipped : Overlay.of(shipped, shared.shop, dir.resolve("schemas"));
     }
 
     /** The same for a conversation, which always knows its workshop. */
     Knowledge knowledgeOfWorkshop(SharedOptions shared) {
-        Path dir = shared.knowledge == null ? home().resolve("knowledge") : shared.knowledge;
+        Path dir = knowledgeFolder(shared);
         return Overlay.of(KnowledgeReader.read(dir), shop(shared.shop), dir.resolve("schemas"));
     }
 
     /** What a diagnosis knows; with the workshop's own where one was named or where it talks. */
     DiagnosticKnowledge knowledgeForDiagnosis(SharedOptions shared, boolean talks) {
-        Path dir = shared.knowledge == null ? home().resolve("knowledge") : shared.knowledge;
+        Path dir = knowledgeFolder(shared);
         return KnowledgeReader.forDiagnosis(dir, talks ? knowledgeOfWorkshop(shared) : knowledge(shared));
     }
 

@@ -17,16 +17,19 @@ import pourwright.knowledge.Question;
 /** Every question with its id, unit, range and choices. */
 @Command(
         name = "questions",
-        description = "List every question: its id, what it takes, its choices.",
-        customSynopsis = {"pourwright questions", "       pourwright questions --json"})
+        header = {
+            "  pourwright questions                          # every id with what it takes",
+            "  pourwright questions --json                   # the same for a program"
+        },
+        description = "List every question: its id, what it takes, its choices.")
 final class QuestionsCommand implements Callable<Integer> {
     private final Program program;
 
-    @Mixin
-    private SharedOptions shared = new SharedOptions();
-
     @Option(names = "--json", description = "Print one JSON object.")
     private boolean asJson;
+
+    @Mixin
+    private SharedOptions shared = new SharedOptions();
 
     QuestionsCommand(Program program) {
         this.program = program;

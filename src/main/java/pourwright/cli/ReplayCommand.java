@@ -21,30 +21,26 @@ import pourwright.casebook.WholeFile;
 /** Runs saved cases again and says what changed. */
 @Command(
         name = "replay",
-        description = "Run saved cases again: verdict, findings and transcript must be as recorded.",
-        customSynopsis = {
-            "pourwright replay ear.case.json ...",
-            "       pourwright replay --score parts/*.case.json    how often the causes are found",
-            "       pourwright replay --record ear.case.json ...   prints the differences and writes them down"
-        })
+        header = {
+            "  pourwright replay ear.case.json horse.case.json",
+            "  pourwright replay --score parts/*.case.json   # how often causes are found",
+            "  pourwright replay --record ear.case.json      # write the new record"
+        },
+        description = "Run saved cases again: verdict, findings and transcript must be as recorded.")
 final class ReplayCommand implements Callable<Integer> {
     private final Program program;
 
-    @Mixin
-    private SharedOptions shared = new SharedOptions();
-
-    @Option(
-            names = "--record",
-            description = "Write what is found now as the new record, after printing the differences.")
+    @Option(names = "--record", description = "Print the differences and write the new record.")
     private boolean record;
 
-    @Option(
-            names = "--score",
-            description = "Say how often the causes of diagnosis cases are found, for each folder of cases.")
+    @Option(names = "--score", description = "Say how often causes are found, by folder.")
     private boolean score;
 
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "Case files.")
     private List<Path> files = new ArrayList<>();
+
+    @Mixin
+    private SharedOptions shared = new SharedOptions();
 
     ReplayCommand(Program program) {
         this.program = program;

@@ -9,8 +9,8 @@ import pourwright.advice.BadAnswer;
 /** Goes on with a conversation that was left or cut off. */
 @Command(
         name = "resume",
-        description = "Go on with the plan or diagnosis that was left: nothing that was answered is asked again.",
-        customSynopsis = "pourwright resume")
+        header = {"  pourwright resume                             # go on where it was left"},
+        description = "Go on with the plan or diagnosis that was left. No answer is asked for again.")
 final class ResumeCommand implements Callable<Integer> {
     private final Program program;
 

@@ -16,17 +16,20 @@ import pourwright.rulebook.RuleCard;
 /** Every rule with its reason and sources. */
 @Command(
         name = "rules",
-        description = "List every rule: what it says, why, and from where.",
-        customSynopsis = {"pourwright rules", "       pourwright rules --json"})
+        header = {
+            "  pourwright rules                              # what each says, and why",
+            "  pourwright rules --json                       # the same for a program"
+        },
+        description = "List every rule: what it says, why, and from where.")
 final class RulesCommand implements Callable<Integer> {
     private final Program program;
+
+    @Option(names = "--json", description = "Print one JSON object.")
+    private boolean asJson;
 
     @Mixin
     @SuppressWarnings("UnusedVariable")
     private SharedOptions shared = new SharedOptions();
-
-    @Option(names = "--json", description = "Print one JSON object.")
-    private boolean asJson;
 
     RulesCommand(Program program) {
         this.program = program;

@@ -15,7 +15,7 @@ final class SharedOptions {
     @Option(names = "--shop", paramLabel = "DIR", description = "The workshop's own folder.")
     Path shop;
 
-    @Option(names = "--plain", description = "No columns, no line editing: one fact a line.")
+    @Option(names = "--plain", description = "One fact a line: no columns, no line editing.")
     boolean plain;
 
     @Option(names = "--no-input", description = "Never ask; what is missing counts as don't know.")

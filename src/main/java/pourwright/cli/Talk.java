@@ -123,7 +123,11 @@ final class Talk {
 
     /** Straight into a job, with answers already given. */
     static ExitCode job(Program program, SharedOptions shared, Job job, Answers start) {
-        Path shop = program.shop(shared.shop);
+        return job(program, shared, job, program.shop(shared.shop), start);
+    }
+
+    /** The same with the folder to keep everything in, or null to keep nothing. */
+    static ExitCode job(Program program, SharedOptions shared, Job job, Path shop, Answers start) {
         return with(program, shared, door -> new Conversation(door, job, shop, start).run());
     }
 

@@ -1,19 +1,27 @@
 package pourwright.cli;
 
 import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import pourwright.knowledge.Knowledge;
 import pourwright.rulebook.RuleBook;
+import pourwright.rulebook.RuleCard;
 
 /** What exactly is running. */
 final class Versions {
     private Versions() {}
 
-    static void show(PrintStream out, Knowledge k) {
+    /** Shows program, rule book and knowledge, each with its number or the fingerprint of its texts. */
+    static void show(PrintStream out, Knowledge k, Path dir) {
         String version = Main.class.getPackage().getImplementationVersion();
+        List<RuleCard> cards = new ArrayList<>(RuleBook.method().cards());
+        cards.addAll(RuleBook.judge().cards());
+        cards.addAll(RuleBook.diagnosis().cards());
         out.println("pourwright " + (version == null ? "(built from source)" : version));
-        out.println("rule book: "
-                + (RuleBook.method().cards().size() + RuleBook.judge().cards().size()) + " rules");
-        out.println("knowledge: " + k.materials().size() + " materials, "
+        out.println("rule book " + Fingerprint.ofRules(cards) + ": " + cards.size() + " rules");
+        out.println("knowledge " + Fingerprint.ofFolder(dir) + ": "
+                + k.materials().size() + " materials, "
                 + k.guidelines().size() + " guidelines, " + k.questions().size() + " questions, "
                 + k.sources().size() + " sources");
     }

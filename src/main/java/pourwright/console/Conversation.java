@@ -243,7 +243,7 @@ public final class Conversation {
                 reviewed = false;
                 askOne(next.get());
                 talked = true;
-            } else if (!talked || reviewed || review()) {
+            } else if (!talked || reviewed || job.endsWithItsResult() || review()) {
                 shown = job.result(answers, door.width(), door.plain());
                 Optional<End> end = result();
                 if (end.isPresent()) {
@@ -488,6 +488,9 @@ public final class Conversation {
         shown.first().forEach(door::say);
         say("");
         say(shown.next());
+        if (job.endsWithItsResult()) {
+            return Optional.of(ended());
+        }
         List<String> offered = resultWords().stream().map(w -> w.split(" ")[0]).toList();
         while (true) {
             String line = door.ask(job.word() + " > ", offered).strip();

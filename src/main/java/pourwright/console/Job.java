@@ -18,6 +18,11 @@ public interface Job {
     /** True when the remembered kit belongs to it. */
     boolean usesKit();
 
+    /** True when nothing can be asked about the result: the conversation is over once it is shown. */
+    default boolean endsWithItsResult() {
+        return false;
+    }
+
     /** Makes ready what the second question will need, while the person reads the first. */
     default void prepare() {}
 

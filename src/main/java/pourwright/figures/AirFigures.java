@@ -5,6 +5,7 @@ import static pourwright.figures.Input.guides;
 import static pourwright.figures.Input.in;
 
 import java.util.List;
+import pourwright.facts.Estimate;
 import pourwright.physics.Atmosphere;
 import pourwright.physics.DewPoint;
 import pourwright.physics.Gauge;
@@ -13,6 +14,10 @@ import pourwright.units.Dimension;
 
 /** The air of the workshop: its pressure, what a gauge means in it, its damp, and the temperatures it sets. */
 final class AirFigures {
+
+    /** What a usual dial may be off by, at worst; common practice. */
+    private static final double DIAL_ERROR_PA = 3000;
+
     private AirFigures() {}
 
     static List<FigureDef> all() {
@@ -29,18 +34,21 @@ final class AirFigures {
                                 x -> Atmosphere.barometricPressurePa(x[0]),
                                 in("raw:altitude").down().or(0.0))),
                 figure(
-                        "absolute-pressure",
-                        "What does my gauge reading mean here?",
-                        Dimension.PRESSURE,
-                        "local air pressure minus a reading below local air; an absolute gauge as read",
-                        "common-practice",
-                        "as good as the gauge: a dial is off by 10 to 30 mbar",
-                        Formula.byWhen(
-                                s -> kind(s) != null,
-                                (s, x) -> Gauge.absolutePa(
-                                        kind(s) == GaugeKind.BELOW_LOCAL_AIR ? Math.abs(x[0]) : x[0], kind(s), x[1]),
-                                in("typed:gauge-reading"),
-                                in("barometric-pressure").up())),
+                                "absolute-pressure",
+                                "What does my gauge reading mean here?",
+                                Dimension.PRESSURE,
+                                "local air pressure minus a reading below local air; an absolute gauge as read",
+                                "common-practice",
+                                "as good as the gauge: a dial is off by 10 to 30 mbar",
+                                Formula.byWhen(
+                                        s -> kind(s) != null,
+                                        (s, x) -> Gauge.absolutePa(
+                                                kind(s) == GaugeKind.BELOW_LOCAL_AIR ? Math.abs(x[0]) : x[0],
+                                                kind(s),
+                                                x[1]),
+                                        in("typed:gauge-reading"),
+                                        in("barometric-pressure").up()))
+                        .where(AirFigures::dialError),
                 figure(
                         "deepest-reading",
                         "What is the most my dial can show here?",
@@ -100,6 +108,13 @@ final class AirFigures {
                                 in("liquid-temperature").up(),
                                 in("raw:room-temperature").down(),
                                 in("raw:humidity").down())));
+    }
+
+    /** Near the bottom of a dial its own error is as large as what is left. */
+    private static String dialError(Scope job, Estimate own) {
+        return kind(job) == GaugeKind.BELOW_LOCAL_AIR && own.typical() < DIAL_ERROR_PA
+                ? "a dial is off by 10 to 30 mbar, which is more than is left here: only an absolute gauge can tell"
+                : "";
     }
 
     private static GaugeKind kind(Scope s) {

@@ -6,6 +6,7 @@ import static pourwright.figures.Input.guides;
 import static pourwright.figures.Input.in;
 
 import java.util.List;
+import pourwright.facts.Estimate;
 import pourwright.physics.Bubble;
 import pourwright.physics.BubbleClearing;
 import pourwright.physics.PhysicsException;
@@ -17,6 +18,13 @@ final class BubbleFigures {
     private static final String SOURCES = "clift-grace-weber-1978 haberman-morton-1953";
 
     private BubbleFigures() {}
+
+    private static String thinLiquid(Scope job, Estimate own) {
+        return job.get("raw:viscosity")
+                .filter(v -> v.si().typical() >= job.guideline("froth-decides-viscosity"))
+                .map(v -> "in so thick a liquid the froth decides, not single bubbles: see froth-fall-time")
+                .orElse("");
+    }
 
     static List<FigureDef> all() {
         return List.of(
@@ -55,7 +63,7 @@ final class BubbleFigures {
                                     if (re > Bubble.STOKES_LIMIT_REYNOLDS) {
                                         throw new PhysicsException(
                                                 "This bubble is too large or the liquid too thin for the law of slow rise"
-                                                        + " (Reynolds number " + Math.round(re * 10) / 10.0
+                                                        + " (Reynolds number " + Math.round(re * 100) / 100.0
                                                         + ", the law holds below 0.3).");
                                     }
                                     return v;
@@ -66,51 +74,60 @@ final class BubbleFigures {
                                 guides("rise-rigid-skin", "rise-usual-skin", "rise-clean-skin")
                                         .up())),
                 clear(
-                        "bubble-clear-time",
-                        "How long until a small bubble has risen out, under vacuum?",
-                        "planned-pressure"),
+                                "bubble-clear-time",
+                                "How long until a small bubble has risen out, under vacuum?",
+                                "planned-pressure")
+                        .where(SlowRise.underVacuum().and(BubbleFigures::thinLiquid)),
                 clear(
-                        "bubble-clear-time-air",
-                        "How long until a small bubble has risen out, standing in air?",
-                        "barometric-pressure"),
+                                "bubble-clear-time-air",
+                                "How long until a small bubble has risen out, standing in air?",
+                                "barometric-pressure")
+                        .where(SlowRise.inAir()),
                 figure(
-                        "stand-share",
-                        "What share of the working time would clearing by standing take?",
-                        Dimension.FRACTION,
-                        "clearing time in air / working time",
-                        SOURCES,
-                        "thin liquids",
-                        Formula.of(
-                                x -> x[0] / x[1],
-                                in("bubble-clear-time-air").up(),
-                                in("working-time").down())),
+                                "stand-share",
+                                "What share of the working time would clearing by standing take?",
+                                Dimension.FRACTION,
+                                "clearing time in air / working time",
+                                SOURCES,
+                                "thin liquids",
+                                Formula.of(
+                                        x -> x[0] / x[1],
+                                        in("bubble-clear-time-air").up(),
+                                        in("working-time").down()))
+                        .where(SlowRise.inAir()),
                 figure(
-                        "smallest-cleared-bubble",
-                        "What is the smallest bubble that gets out?",
-                        Dimension.LENGTH,
-                        "the bubble, sized at air pressure, that just rises through the depth while under vacuum",
-                        SOURCES,
-                        "decides for thin liquids; in thick ones the froth carries bubbles out",
-                        Formula.of(
-                                x -> Double.isInfinite(x[0])
-                                        ? Double.NaN
-                                        : BubbleClearing.smallestClearedM(
-                                                x[0], x[1], x[2], x[3], x[4], x[5], x[6], x[7], x[8], x[9]),
-                                in("degas-time").down(),
-                                in("liquid-depth").up(),
-                                in("planned-pressure").up(),
-                                in("barometric-pressure").down(),
-                                in("raw:liquid-density").down(),
-                                in("raw:viscosity").up(),
-                                in("working-time").down().or(Double.POSITIVE_INFINITY),
-                                guide("doubling-share"),
-                                in("surface-tension").or(USUAL_SURFACE_TENSION),
-                                guides("rise-rigid-skin", "rise-usual-skin", "rise-clean-skin")
-                                        .down())));
+                                "smallest-cleared-bubble",
+                                "What is the smallest bubble that gets out?",
+                                Dimension.LENGTH,
+                                "the bubble, sized at air pressure, that just rises through the depth while under vacuum",
+                                SOURCES,
+                                "decides for thin liquids; in thick ones the froth carries bubbles out",
+                                Formula.of(
+                                        x -> {
+                                            if (Double.isInfinite(x[0])) {
+                                                throw new PhysicsException(
+                                                        "The time under vacuum has no end here: the pump does"
+                                                                + " not get to the planned pressure, or the froth does not fall.");
+                                            }
+                                            return BubbleClearing.smallestClearedM(
+                                                    x[0], x[1], x[2], x[3], x[4], x[5], x[6], x[7], x[8], x[9]);
+                                        },
+                                        in("degas-time").down(),
+                                        in("liquid-depth").up(),
+                                        in("planned-pressure").up(),
+                                        in("barometric-pressure").down(),
+                                        in("raw:liquid-density").down(),
+                                        in("raw:viscosity").up(),
+                                        in("working-time").down().or(Double.POSITIVE_INFINITY),
+                                        guide("doubling-share"),
+                                        in("surface-tension").or(USUAL_SURFACE_TENSION),
+                                        guides("rise-rigid-skin", "rise-usual-skin", "rise-clean-skin")
+                                                .down()))
+                        .where(SlowRise.ofItself().and(BubbleFigures::thinLiquid)));
     }
 
     /** Newton per metre; between silicone (0.021) and epoxy (0.045), for a liquid whose class is not named. */
-    private static final double USUAL_SURFACE_TENSION = 0.035;
+    static final double USUAL_SURFACE_TENSION = 0.035;
 
     private static FigureDef clear(String id, String asks, String pressure) {
         return figure(

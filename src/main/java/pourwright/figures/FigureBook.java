@@ -12,20 +12,23 @@ import java.util.Set;
 public final class FigureBook {
     private static final Map<String, FigureDef> BOOK = new LinkedHashMap<>();
 
+    private static final Map<String, List<FigureDef>> TOPICS = new LinkedHashMap<>();
+
     static {
-        add(AirFigures.all());
-        add(VacuumFigures.all());
-        add(MixFigures.all());
-        add(FrothFigures.all());
-        add(TimeFigures.all());
-        add(BubbleFigures.all());
-        add(MouldFigures.all());
-        add(HeatAndPressureFigures.all());
+        add("the air you work in", AirFigures.all());
+        add("pump, hose and chamber", VacuumFigures.all());
+        add("how much to mix", MixFigures.all());
+        add("froth in the cup", FrothFigures.all());
+        add("the clock", TimeFigures.all());
+        add("bubbles", BubbleFigures.all());
+        add("the mould", MouldFigures.all());
+        add("heat and the pressure pot", HeatAndPressureFigures.all());
     }
 
     private FigureBook() {}
 
-    private static void add(List<FigureDef> defs) {
+    private static void add(String topic, List<FigureDef> defs) {
+        TOPICS.put(topic, defs);
         for (FigureDef d : defs) {
             if (BOOK.put(d.id(), d) != null) {
                 throw new IllegalStateException("the figure '" + d.id() + "' is defined twice");
@@ -36,6 +39,11 @@ public final class FigureBook {
     /** Ids of all figures. */
     public static Set<String> ids() {
         return Collections.unmodifiableSet(BOOK.keySet());
+    }
+
+    /** All definitions by what they are about. */
+    public static Map<String, List<FigureDef>> topics() {
+        return Collections.unmodifiableMap(TOPICS);
     }
 
     /** All definitions. */

@@ -13,6 +13,7 @@ import pourwright.units.Dimension;
  * @param sources keys of the sources
  * @param valid where it holds
  * @param formulas ways to compute it, best first
+ * @param holds whether the job's own values lie where it holds
  */
 public record FigureDef(
         String id,
@@ -21,7 +22,29 @@ public record FigureDef(
         String words,
         List<String> sources,
         String valid,
-        List<Formula> formulas) {
+        List<Formula> formulas,
+        Holds holds) {
+    FigureDef(
+            String id,
+            String asks,
+            Dimension dimension,
+            String words,
+            List<String> sources,
+            String valid,
+            List<Formula> formulas) {
+        this(id, asks, dimension, words, sources, valid, formulas, Holds.ALWAYS);
+    }
+
+    /** The same figure with a check of where it holds. */
+    FigureDef where(Holds check) {
+        return new FigureDef(id, asks, dimension, words, sources, valid, formulas, check);
+    }
+
+    /** A figure that comes out of a whole plan and not out of a formula of its own. */
+    public static FigureDef ofPlan(String id, String asks, Dimension dimension, String words, String valid) {
+        return new FigureDef(id, asks, dimension, words, List.of("common-practice"), valid, List.of());
+    }
+
     static FigureDef figure(
             String id, String asks, Dimension dimension, String words, String sources, String valid, Formula... ways) {
         return new FigureDef(id, asks, dimension, words, List.of(sources.split(" ")), valid, List.of(ways));

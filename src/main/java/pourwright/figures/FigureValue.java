@@ -18,7 +18,10 @@ public final class FigureValue {
     private final FigureDef definition;
     private final List<String> inputs;
     private final Supplier<Sensitivity> ask;
+    private final Supplier<String> holds;
+    private final Supplier<String> lever;
     private Sensitivity sensitivity;
+    private String broken;
 
     /**
      * What widens a figure most.
@@ -47,6 +50,26 @@ public final class FigureValue {
             FigureDef definition,
             List<String> inputs,
             Supplier<Sensitivity> ask) {
+        this(id, dimension, si, answers, caveat, definition, inputs, ask, () -> "", () -> "");
+    }
+
+    /**
+     * The same with what only somebody who reads it closely wants to know.
+     *
+     * @param holds says why the formula does not hold here, or is empty
+     * @param lever names the input that moves it most
+     */
+    FigureValue(
+            String id,
+            Dimension dimension,
+            Estimate si,
+            SortedSet<String> answers,
+            String caveat,
+            FigureDef definition,
+            List<String> inputs,
+            Supplier<Sensitivity> ask,
+            Supplier<String> holds,
+            Supplier<String> lever) {
         this.id = id;
         this.dimension = dimension;
         this.si = si;
@@ -55,6 +78,8 @@ public final class FigureValue {
         this.definition = definition;
         this.inputs = inputs;
         this.ask = ask;
+        this.holds = holds;
+        this.lever = lever;
     }
 
     /** A quantity that was typed, looked up or assumed, not computed. */
@@ -86,7 +111,10 @@ public final class FigureValue {
 
     /** Why it must be read with care here, or null. */
     public String caveat() {
-        return caveat;
+        if (broken == null) {
+            broken = holds.get();
+        }
+        return broken.isEmpty() ? caveat : broken;
     }
 
     /** Names of the figures, answers and guidelines it was computed from. */
@@ -107,6 +135,11 @@ public final class FigureValue {
     /** Name of the input that widens it most, or empty when nothing does. */
     public String dependsOnMost() {
         return sensitivity().input();
+    }
+
+    /** What widens it most; where nothing does, the input that moves it most for the same change in each. */
+    public String strongest() {
+        return dependsOnMost().isEmpty() ? lever.get() : dependsOnMost();
     }
 
     private Sensitivity sensitivity() {

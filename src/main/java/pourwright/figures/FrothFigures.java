@@ -8,6 +8,7 @@ import static pourwright.figures.Input.in;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import pourwright.physics.Froth;
 import pourwright.physics.FrothCourse;
 import pourwright.physics.PumpDown;
@@ -22,6 +23,17 @@ final class FrothFigures {
     private static final double NO_FLOOR_PA = 1;
 
     private FrothFigures() {}
+
+    /** Vapour of the liquid itself joins the air in the froth, and no formula here knows how much. */
+    private static String boils(Scope job) {
+        Optional<FigureValue> vapour = job.get("vapour-pressure");
+        Optional<FigureValue> planned = job.get("planned-pressure");
+        return vapour.isPresent()
+                        && planned.isPresent()
+                        && planned.get().si().typical() < vapour.get().si().typical()
+                ? "at this pressure the liquid boils: it froths higher than this, without limit"
+                : "";
+    }
 
     static List<FigureDef> all() {
         return List.of(
@@ -50,46 +62,49 @@ final class FrothFigures {
                                 guides("stirred-in-air-slow", "stirred-in-air-brisk", "stirred-in-air-drill")
                                         .up())),
                 figure(
-                        "froth-factor",
-                        "How many times its volume does it froth to?",
-                        Dimension.NUMBER,
-                        "1 + air fraction × (local pressure / chamber pressure - 1), at most the cap at which packed bubbles break",
-                        "common-practice",
-                        "dry air in a liquid that does not boil",
-                        Formula.of(
-                                x -> Froth.factor(x[0], x[1], Math.min(x[2], x[1]), x[3]),
-                                in("air-fraction").up(),
-                                in("barometric-pressure").up(),
-                                in("planned-pressure").down(),
-                                guide("froth-cap").up())),
+                                "froth-factor",
+                                "How many times its volume does it froth to?",
+                                Dimension.NUMBER,
+                                "1 + air fraction × (local pressure / chamber pressure - 1), at most the cap at which packed bubbles break",
+                                "common-practice",
+                                "dry air in a liquid that does not boil",
+                                Formula.of(
+                                        x -> Froth.factor(x[0], x[1], Math.min(x[2], x[1]), x[3]),
+                                        in("air-fraction").up(),
+                                        in("barometric-pressure").up(),
+                                        in("planned-pressure").down(),
+                                        guide("froth-cap").up()))
+                        .where((job, own) -> boils(job)),
                 figure(
-                        "cup-factor",
-                        "How many times the mix must the cup hold?",
-                        Dimension.NUMBER,
-                        "the larger of froth factor and the class's practice factor; no more than the bump factor when you work the valve",
-                        "common-practice",
-                        "degassing in the cup",
-                        Formula.when(
-                                s -> s.choice("bump-cycles").equals("yes"),
-                                x -> Math.min(Math.max(x[0], x[1]), x[2]),
-                                in("froth-factor").up(),
-                                in("cup-rise-factor").up().or(1.0),
-                                guide("bump-cycle-factor").up()),
-                        Formula.of(
-                                x -> Math.max(x[0], x[1]),
-                                in("froth-factor").up(),
-                                in("cup-rise-factor").up().or(1.0))),
+                                "cup-factor",
+                                "How many times the mix must the cup hold?",
+                                Dimension.NUMBER,
+                                "the larger of froth factor and the class's practice factor; no more than the bump factor when you work the valve",
+                                "common-practice",
+                                "degassing in the cup",
+                                Formula.when(
+                                        s -> s.choice("bump-cycles").equals("yes"),
+                                        x -> Math.min(Math.max(x[0], x[1]), x[2]),
+                                        in("froth-factor").up(),
+                                        in("cup-rise-factor").up().or(1.0),
+                                        guide("bump-cycle-factor").up()),
+                                Formula.of(
+                                        x -> Math.max(x[0], x[1]),
+                                        in("froth-factor").up(),
+                                        in("cup-rise-factor").up().or(1.0)))
+                        .where((job, own) -> boils(job)),
                 figure(
-                        "froth-volume",
-                        "How much room does the froth want?",
-                        Dimension.VOLUME,
-                        "liquid in the cup × the cup factor",
-                        "common-practice",
-                        "degassing in the cup",
-                        Formula.of(
-                                x -> x[0] * x[1],
-                                in("cup-load").up(),
-                                in("cup-factor").up())),
+                                "froth-volume",
+                                "How much room does the froth want?",
+                                Dimension.VOLUME,
+                                "liquid in the cup × the cup factor",
+                                "common-practice",
+                                "degassing in the cup",
+                                Formula.of(
+                                        x -> x[0] * x[1],
+                                        in("cup-load").up(),
+                                        in("cup-factor").up()))
+                        .where((job, own) -> boils(job)),
                 course("froth-crest-time", "When does the froth crest?", 0),
                 course("froth-fall-time", "When has the froth fallen?", 1));
     }

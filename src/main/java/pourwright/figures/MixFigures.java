@@ -7,6 +7,7 @@ import static pourwright.figures.Input.in;
 import java.util.List;
 import pourwright.physics.Displacement;
 import pourwright.physics.Mixing;
+import pourwright.physics.PhysicsException;
 import pourwright.units.Dimension;
 
 /** How much to mix, of what, in how many cups. */
@@ -46,7 +47,11 @@ final class MixFigures {
                                 s -> !s.choice("amount-by").equals("mass"),
                                 x -> {
                                     double box = Displacement.boxM3(x[0], x[1], x[2]);
-                                    return x[3] < box ? box - x[3] : Double.NaN;
+                                    if (x[3] >= box) {
+                                        throw new PhysicsException(
+                                                "The master is as large as the box up to the fill height. Check both.");
+                                    }
+                                    return box - x[3];
                                 },
                                 in("typed:box-length").up(),
                                 in("typed:box-width").up(),

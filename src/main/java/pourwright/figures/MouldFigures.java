@@ -5,6 +5,7 @@ import static pourwright.figures.Input.guide;
 import static pourwright.figures.Input.in;
 
 import java.util.List;
+import pourwright.facts.Estimate;
 import pourwright.physics.Constants;
 import pourwright.physics.Displacement;
 import pourwright.physics.Flow;
@@ -15,7 +16,27 @@ import pourwright.units.Dimension;
 
 /** Pockets, vents, thin gaps and the walls of the box. */
 final class MouldFigures {
+    /** Flow between flat plates is laminar below about this, on twice the gap (from memory). */
+    private static final double LAMINAR_REYNOLDS = 2000;
+
     private MouldFigures() {}
+
+    private static String laminarGap(Scope job, Estimate own) {
+        double speedMPerS = si(job, "typed:wall-reach") / own.typical();
+        double reynolds = 2
+                * si(job, "typed:thinnest-wall")
+                * speedMPerS
+                * si(job, "raw:liquid-density")
+                / si(job, "raw:viscosity");
+        return reynolds > LAMINAR_REYNOLDS
+                ? "the flow in the gap is turbulent (Reynolds number " + Math.round(reynolds)
+                        + ", laminar below 2000): it takes longer than this"
+                : "";
+    }
+
+    private static double si(Scope job, String name) {
+        return job.get(name).orElseThrow().si().typical();
+    }
 
     static List<FigureDef> all() {
         return List.of(
@@ -95,19 +116,20 @@ final class MouldFigures {
                         Formula.of(x -> x[0], in("typed:vent-length").up()),
                         Formula.of(x -> x[0], guide("vent-usual-length").up())),
                 figure(
-                        "gap-fill-time",
-                        "How long does it take to fill the thin wall?",
-                        Dimension.TIME,
-                        "6 μ L² / (h² ρ g H): viscous flow in a slot under its head",
-                        "geankoplis-transport",
-                        "laminar flow, a flat gap, fresh viscosity",
-                        Formula.of(
-                                x -> Flow.slotFillTimeS(x[0], x[1], x[2], x[3] * Constants.G * x[4]),
-                                in("typed:wall-reach").up(),
-                                in("typed:thinnest-wall").down(),
-                                in("raw:viscosity").up(),
-                                in("raw:liquid-density").down(),
-                                in("head").down())),
+                                "gap-fill-time",
+                                "How long does it take to fill the thin wall?",
+                                Dimension.TIME,
+                                "6 μ L² / (h² ρ g H): viscous flow in a slot under its head",
+                                "geankoplis-transport",
+                                "laminar flow, a flat gap, fresh viscosity",
+                                Formula.of(
+                                        x -> Flow.slotFillTimeS(x[0], x[1], x[2], x[3] * Constants.G * x[4]),
+                                        in("typed:wall-reach").up(),
+                                        in("typed:thinnest-wall").down(),
+                                        in("raw:viscosity").up(),
+                                        in("raw:liquid-density").down(),
+                                        in("head").down()))
+                        .where(MouldFigures::laminarGap),
                 figure(
                         "gap-share",
                         "What share of the working time does the thin wall take?",

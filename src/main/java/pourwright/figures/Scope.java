@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import pourwright.facts.Answer;
 import pourwright.facts.Answers;
@@ -41,6 +42,7 @@ public final class Scope {
     private final Set<String> neutral = new TreeSet<>();
     private final Map<String, String> failures = new TreeMap<>();
     private final Map<Object, Object> memo = new HashMap<>();
+    private List<String> looked;
 
     /**
      * @param answers what was said
@@ -56,12 +58,30 @@ public final class Scope {
 
     /** The material class, or null when none was named. */
     public MaterialClass material() {
+        look("material");
         return material;
     }
 
     /** The id of the choice made for a question, or an empty string. */
     public String choice(String question) {
+        look(question);
         return answers.choice(question);
+    }
+
+    private void look(String question) {
+        if (looked != null) {
+            looked.add(question);
+        }
+    }
+
+    /** Tests a condition and notes which choices it looked at. */
+    boolean watching(List<String> seen, BooleanSupplier condition) {
+        looked = seen;
+        try {
+            return condition.getAsBoolean();
+        } finally {
+            looked = null;
+        }
     }
 
     /** True in a plan, where a stated default may stand in for an answer. */
@@ -71,10 +91,12 @@ public final class Scope {
 
     /** Traits of the material; none when no material was named. */
     public Set<String> traits() {
+        look("material");
         return material == null ? Set.of() : material.traits();
     }
 
     boolean hasTrait(String trait) {
+        look("material");
         return material != null && material.traits().contains(trait);
     }
 
@@ -100,18 +122,9 @@ public final class Scope {
         return Collections.unmodifiableSet(neutral);
     }
 
-    /** The first answer that would have to be given for a figure to be computed. */
-    public String firstMissing(FigureDef def) {
-        for (Formula way : def.formulas()) {
-            for (Input i : way.inputs()) {
-                if (i.neutral() == null && get(i.name()).isEmpty()) {
-                    String plain = i.name().substring(i.name().indexOf(':') + 1);
-                    Optional<FigureDef> deeper = FigureBook.get(plain).filter(d -> !d.id().equals(def.id()));
-                    return deeper.isPresent() ? firstMissing(deeper.get()) : plain;
-                }
-            }
-        }
-        return "material";
+    /** The first answer that would have to be given for a figure and was not; empty when no answer could help. */
+    public Optional<Missing.Wanted> firstMissing(FigureDef def) {
+        return get(def.id()).isPresent() ? Optional.empty() : new Missing(this).of(def);
     }
 
     /** Figures that could not be computed although their inputs were there, with the reason. */
@@ -221,6 +234,7 @@ public final class Scope {
 
     /** Whether the ratio in force is by {@code weight} or by {@code volume}; empty when there is none or nobody said. */
     String ratioBy() {
+        look("mix-ratio");
         Optional<Answer> typed = answers.get("mix-ratio");
         if (typed.isPresent() && typed.get() instanceof Answer.Ratio r && !r.by().isEmpty()) {
             return r.by();
@@ -230,6 +244,7 @@ public final class Scope {
             return said;
         }
         String usual = material == null ? "" : material.mix().by();
+        look("material");
         return switch (usual) {
             case "volume" -> "volume";
             case "mass", "either", "water" -> "weight";
@@ -366,8 +381,20 @@ public final class Scope {
             names.add(way.inputs().get(i).name());
         }
         return Optional.of(new FigureValue(
-                def.id(), def.dimension(), si, from, spread.caveat(), def, List.copyOf(names), spread::sensitivity));
+                def.id(),
+                def.dimension(),
+                si,
+                from,
+                spread.caveat(),
+                def,
+                List.copyOf(names),
+                spread::sensitivity,
+                () -> def.holds().broken(this, si),
+                spread::lever));
     }
+
+    /** The change, as a share, by which inputs are compared. */
+    private static final double SMALL_CHANGE = 0.01;
 
     /** Carries the inputs' ranges through a formula: exact where the formula is monotone in each input. */
     private static final class Spread {
@@ -468,6 +495,22 @@ public final class Scope {
                 weakest = weakest.weaker(v.basis());
             }
             return new FigureValue.Sensitivity(weakest, "");
+        }
+
+        /** The input, of those a person can change, whose small change moves the result most. */
+        String lever() {
+            String strongest = "";
+            double most = 0;
+            for (int i = 0; i < inputs.size(); i++) {
+                String name = way.inputs().get(i).name();
+                double moved = Math.abs(at(i, typical[i] * (1 + SMALL_CHANGE)) - middle);
+                if (moved > most && !name.startsWith("guide")) {
+                    most = moved;
+                    String deeper = inputs.get(i).strongest();
+                    strongest = deeper.isEmpty() ? name.substring(name.indexOf(':') + 1) : deeper;
+                }
+            }
+            return strongest;
         }
 
         private int widest() {

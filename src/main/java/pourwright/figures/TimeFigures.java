@@ -15,6 +15,24 @@ import pourwright.units.Dimension;
 public final class TimeFigures {
     private static final double HALVING_KELVIN = 10;
 
+    /** Only mixes that heat themselves are taken by their mass. */
+    private static final Holds KNOWN_MASS = (job, own) -> job.material() == null || job.hasTrait("self-heating")
+            ? Holds.inside(
+                            "mix-mass",
+                            Dimension.MASS,
+                            0.010,
+                            10,
+                            "how the time goes with the mass is known from 10 g to 10 kg")
+                    .broken(job, own)
+            : "";
+
+    private static final Holds KNOWN_WARMTH = Holds.inside(
+            "liquid-temperature",
+            Dimension.TEMPERATURE,
+            283.15,
+            313.15,
+            "how the time goes with the temperature is known from 10 to 40 °C");
+
     private TimeFigures() {}
 
     static List<FigureDef> all() {
@@ -43,37 +61,38 @@ public final class TimeFigures {
                                         .up()),
                         Formula.of(x -> x[0], in("raw:pot-life").up())),
                 figure(
-                        "working-time",
-                        "How long until it gels, for this batch in this room?",
-                        Dimension.TIME,
-                        "rated time × Arrhenius factor of the temperature × (rated mass / mass)^n; without an activation energy half for every 10 K",
-                        "common-practice from-memory",
-                        "10 g to 10 kg, 10 to 40 °C; the exponent n stands in for a heat model",
-                        Formula.when(
-                                s -> s.hasTrait("water-slurry"),
-                                x -> x[0],
-                                in("rated-working-time").up()),
-                        Formula.when(
-                                s -> s.material() == null || s.hasTrait("self-heating"),
-                                x -> Cure.workingTimeS(x[0], x[1], x[2], x[3], x[4], x[5], x[6]),
-                                in("rated-working-time").up(),
-                                in("raw:pot-life-temperature").up(),
-                                in("liquid-temperature").down(),
-                                in("activation-energy"),
-                                in("raw:pot-life-mass").up(),
-                                in("mix-mass").down(),
-                                guides("mass-exponent-low", "mass-exponent", "mass-exponent-high")),
-                        Formula.of(
-                                x -> x[0] / Cure.rateFactor(x[1], x[2], x[3]),
-                                in("rated-working-time").up(),
-                                in("raw:pot-life-temperature").up(),
-                                in("liquid-temperature").down(),
-                                in("activation-energy")),
-                        Formula.of(
-                                x -> x[0] * Math.pow(2, (x[1] - x[2]) / HALVING_KELVIN),
-                                in("rated-working-time").up(),
-                                in("raw:pot-life-temperature").up(),
-                                in("liquid-temperature").down())),
+                                "working-time",
+                                "How long until it gels, for this batch in this room?",
+                                Dimension.TIME,
+                                "rated time × Arrhenius factor of the temperature × (rated mass / mass)^n; without an activation energy half for every 10 K",
+                                "common-practice from-memory",
+                                "10 g to 10 kg, 10 to 40 °C; the exponent n stands in for a heat model",
+                                Formula.when(
+                                        s -> s.hasTrait("water-slurry"),
+                                        x -> x[0],
+                                        in("rated-working-time").up()),
+                                Formula.when(
+                                        s -> s.material() == null || s.hasTrait("self-heating"),
+                                        x -> Cure.workingTimeS(x[0], x[1], x[2], x[3], x[4], x[5], x[6]),
+                                        in("rated-working-time").up(),
+                                        in("raw:pot-life-temperature").up(),
+                                        in("liquid-temperature").down(),
+                                        in("activation-energy"),
+                                        in("raw:pot-life-mass").up(),
+                                        in("mix-mass").down(),
+                                        guides("mass-exponent-low", "mass-exponent", "mass-exponent-high")),
+                                Formula.of(
+                                        x -> x[0] / Cure.rateFactor(x[1], x[2], x[3]),
+                                        in("rated-working-time").up(),
+                                        in("raw:pot-life-temperature").up(),
+                                        in("liquid-temperature").down(),
+                                        in("activation-energy")),
+                                Formula.of(
+                                        x -> x[0] * Math.pow(2, (x[1] - x[2]) / HALVING_KELVIN),
+                                        in("rated-working-time").up(),
+                                        in("raw:pot-life-temperature").up(),
+                                        in("liquid-temperature").down()))
+                        .where(KNOWN_MASS.and(KNOWN_WARMTH)),
                 figure(
                         "mixing-time",
                         "How long does mixing take?",

@@ -7,6 +7,7 @@ import static pourwright.figures.Input.in;
 import java.util.List;
 import pourwright.physics.LeakRate;
 import pourwright.physics.Lid;
+import pourwright.physics.PhysicsException;
 import pourwright.physics.Pump;
 import pourwright.physics.PumpDown;
 import pourwright.physics.PumpLine;
@@ -20,6 +21,56 @@ import pourwright.units.Dimension;
 final class VacuumFigures {
     private static final double NO_HOSE = 0;
     private static final double USUAL_HOSE_LENGTH_M = 1;
+
+    /** Rough vacuum ends at 1 mbar (ISO 3529-1); below, what surfaces and liquid give off decides. */
+    private static final double ROUGH_VACUUM_LEAST_PA = 100;
+
+    /** Above this number flow in a tube turns turbulent; see {@link TubeConductance#reynolds}. */
+    private static final double TURBULENT_REYNOLDS = 2300;
+
+    /** From here on thin hoses are usually turbulent; common practice. */
+    private static final double NEAR_ATMOSPHERE_PA = 50_000;
+
+    /** A tube is long when it is more than ten bores long; see {@link TubeConductance}. */
+    private static final double LONG_TUBE_BORES = 10;
+
+    private static final Holds LONG_HOSE = (job, own) -> {
+        double bore = typical(job, "raw:hose-bore", 0);
+        double length = typical(job, "raw:hose-length", USUAL_HOSE_LENGTH_M);
+        return length < LONG_TUBE_BORES * bore
+                ? "the hose is shorter than ten bores: its ends matter too, and it lets through less than this"
+                : "";
+    };
+
+    private static final String BELOW_ROUGH =
+            "below 1 mbar the walls, the hose and the liquid give off gas that the formula leaves out";
+
+    private static double typical(Scope job, String name, double otherwise) {
+        return job.get(name).map(v -> v.si().typical()).orElse(otherwise);
+    }
+
+    private static Holds laminarHose(boolean ownIsShare) {
+        return (job, own) -> {
+            double bore = typical(job, "raw:hose-bore", NO_HOSE);
+            if (bore == NO_HOSE) {
+                return "";
+            }
+            double speed = own.typical() * (ownIsShare ? typical(job, "pump-speed", 0) : 1);
+            double reynolds = TubeConductance.reynolds(speed * typical(job, "planned-pressure", 0), bore);
+            return reynolds > TURBULENT_REYNOLDS
+                    ? "the flow in the hose is turbulent (Reynolds number " + Math.round(reynolds)
+                            + ", laminar below 2300): the hose lets through less than this"
+                    : "";
+        };
+    }
+
+    private static double arriving(double[] x) {
+        if (x[0] <= x[2]) {
+            throw new PhysicsException("The pump does not get below its own ultimate pressure: at this depth nothing is"
+                    + " pumped. Aim less deep.");
+        }
+        return PumpLine.effectiveSpeedM3PerS(x[0], pump(x, 1), line(x, 1));
+    }
 
     private VacuumFigures() {}
 
@@ -87,16 +138,22 @@ final class VacuumFigures {
                                 x -> x[0],
                                 Input.guides("none", "leak-usual", "leak-poor").up())),
                 figure(
-                        "reachable-pressure",
-                        "Where will the pressure stop?",
-                        Dimension.PRESSURE,
-                        "what your gauge showed; else where the pump's throughput equals the leak",
-                        "jousten-vacuum-handbook",
-                        "rough vacuum, air at room temperature",
-                        Formula.of(x -> x[0], in("absolute-pressure").up()),
-                        Formula.of(
-                                x -> PumpDown.reachablePressurePa(pump(x, 1), line(x, 1), x[5], x[0]),
-                                pumping(in("barometric-pressure").up()))),
+                                "reachable-pressure",
+                                "Where will the pressure stop?",
+                                Dimension.PRESSURE,
+                                "what your gauge showed; else where the pump's throughput equals the leak",
+                                "jousten-vacuum-handbook",
+                                "rough vacuum, air at room temperature",
+                                Formula.of(x -> x[0], in("absolute-pressure").up()),
+                                Formula.of(
+                                        x -> PumpDown.reachablePressurePa(pump(x, 1), line(x, 1), x[5], x[0]),
+                                        pumping(in("barometric-pressure").up())))
+                        .where(Holds.itself(
+                                "reachable-pressure",
+                                Dimension.PRESSURE,
+                                ROUGH_VACUUM_LEAST_PA,
+                                Double.MAX_VALUE,
+                                BELOW_ROUGH)),
                 figure(
                         "vapour-pressure",
                         "At what pressure does it boil?",
@@ -159,49 +216,55 @@ final class VacuumFigures {
                                 in("barometric-pressure").up(),
                                 in("planned-pressure").down())),
                 figure(
-                        "line-conductance",
-                        "How much does the hose let through?",
-                        Dimension.CONDUCTANCE,
-                        "135 d⁴ p / l + 12.1 (d³/l) (1 + 192 d p) / (1 + 237 d p), d and l in cm, p in mbar, L/s",
-                        "jousten-vacuum-handbook",
-                        "a long round tube, air at 20 °C, laminar to molecular; near atmosphere in thin hoses it is optimistic",
-                        Formula.of(
-                                x -> TubeConductance.m3PerS(x[0], x[1], x[2]),
-                                in("raw:hose-bore").up(),
-                                in("raw:hose-length").down(),
-                                in("planned-pressure"))),
+                                "line-conductance",
+                                "How much does the hose let through?",
+                                Dimension.CONDUCTANCE,
+                                "135 d⁴ p / l + 12.1 (d³/l) (1 + 192 d p) / (1 + 237 d p), d and l in cm, p in mbar, L/s",
+                                "jousten-vacuum-handbook",
+                                "a long round tube, air at 20 °C, laminar to molecular; near atmosphere in thin hoses it is optimistic",
+                                Formula.of(
+                                        x -> TubeConductance.m3PerS(x[0], x[1], x[2]),
+                                        in("raw:hose-bore").up(),
+                                        in("raw:hose-length").down(),
+                                        in("planned-pressure")))
+                        .where(
+                                LONG_HOSE.and(
+                                        Holds.inside(
+                                                "planned-pressure",
+                                                Dimension.PRESSURE,
+                                                0,
+                                                NEAR_ATMOSPHERE_PA,
+                                                "near atmosphere the flow in a thin hose is turbulent, and it lets through less than this"))),
                 figure(
-                        "effective-speed",
-                        "How fast does the pump really pump the chamber?",
-                        Dimension.FLOW,
-                        "inlet pressure from S (pp - pu) = C((p + pp)/2) (p - pp); speed = S (pp - pu) / p",
-                        "jousten-vacuum-handbook",
-                        "air at 20 °C, laminar to molecular flow in the hose",
-                        Formula.of(
-                                x -> x[0] > x[2]
-                                        ? PumpLine.effectiveSpeedM3PerS(x[0], pump(x, 1), line(x, 1))
-                                        : Double.NaN,
-                                in("planned-pressure").up(),
-                                in("pump-speed").up(),
-                                in("pump-ultimate").down().or(0.0),
-                                in("raw:hose-bore").up().or(NO_HOSE),
-                                in("raw:hose-length").down().or(USUAL_HOSE_LENGTH_M))),
+                                "effective-speed",
+                                "How fast does the pump really pump the chamber?",
+                                Dimension.FLOW,
+                                "inlet pressure from S (pp - pu) = C((p + pp)/2) (p - pp); speed = S (pp - pu) / p",
+                                "jousten-vacuum-handbook",
+                                "air at 20 °C, laminar to molecular flow in the hose",
+                                Formula.of(
+                                        VacuumFigures::arriving,
+                                        in("planned-pressure").up(),
+                                        in("pump-speed").up(),
+                                        in("pump-ultimate").down().or(0.0),
+                                        in("raw:hose-bore").up().or(NO_HOSE),
+                                        in("raw:hose-length").down().or(USUAL_HOSE_LENGTH_M)))
+                        .where(LONG_HOSE.and(laminarHose(false))),
                 figure(
-                        "effective-share",
-                        "What share of the pump's speed arrives?",
-                        Dimension.FRACTION,
-                        "effective speed / plate speed",
-                        "jousten-vacuum-handbook",
-                        "at the planned pressure",
-                        Formula.of(
-                                x -> x[0] > x[2]
-                                        ? PumpLine.effectiveSpeedM3PerS(x[0], pump(x, 1), line(x, 1)) / x[1]
-                                        : Double.NaN,
-                                in("planned-pressure").up(),
-                                in("pump-speed"),
-                                in("pump-ultimate").down().or(0.0),
-                                in("raw:hose-bore").up().or(NO_HOSE),
-                                in("raw:hose-length").down().or(USUAL_HOSE_LENGTH_M))),
+                                "effective-share",
+                                "What share of the pump's speed arrives?",
+                                Dimension.FRACTION,
+                                "effective speed / plate speed",
+                                "jousten-vacuum-handbook",
+                                "at the planned pressure",
+                                Formula.of(
+                                        x -> arriving(x) / x[1],
+                                        in("planned-pressure").up(),
+                                        in("pump-speed"),
+                                        in("pump-ultimate").down().or(0.0),
+                                        in("raw:hose-bore").up().or(NO_HOSE),
+                                        in("raw:hose-length").down().or(USUAL_HOSE_LENGTH_M)))
+                        .where(LONG_HOSE.and(laminarHose(true))),
                 figure(
                         "free-volume",
                         "How much air is there to pump?",
@@ -210,22 +273,34 @@ final class VacuumFigures {
                         "common-practice",
                         "the cup's own wall is left out",
                         Formula.of(
-                                x -> x[1] < x[0] ? x[0] - x[1] : Double.NaN,
+                                x -> {
+                                    if (x[1] >= x[0]) {
+                                        throw new PhysicsException(
+                                                "The liquid is as large as the chamber: there is no room left for air.");
+                                    }
+                                    return x[0] - x[1];
+                                },
                                 in("raw:chamber-volume").up(),
                                 in("cup-load").down().or(0.0))),
                 figure(
-                        "pump-down-time",
-                        "How long does it take to pump down?",
-                        Dimension.TIME,
-                        "∫ V dp / (throughput(p) - gas load), from start to target",
-                        "jousten-vacuum-handbook de-nevers-3",
-                        "rough vacuum; real shops take up to 1.8 times as long with wet walls and filters",
-                        Formula.of(
-                                x -> PumpDown.timeS(x[0], x[1], x[2], pump(x, 3), line(x, 3), x[7]),
-                                pumping(
-                                        in("free-volume").up(),
-                                        in("start-pressure").up(),
-                                        in("planned-pressure").down()))),
+                                "pump-down-time",
+                                "How long does it take to pump down?",
+                                Dimension.TIME,
+                                "∫ V dp / (throughput(p) - gas load), from start to target",
+                                "jousten-vacuum-handbook de-nevers-3",
+                                "rough vacuum; real shops take up to 1.8 times as long with wet walls and filters",
+                                Formula.of(
+                                        x -> PumpDown.timeS(x[0], x[1], x[2], pump(x, 3), line(x, 3), x[7]),
+                                        pumping(
+                                                in("free-volume").up(),
+                                                in("start-pressure").up(),
+                                                in("planned-pressure").down())))
+                        .where(Holds.inside(
+                                "planned-pressure",
+                                Dimension.PRESSURE,
+                                ROUGH_VACUUM_LEAST_PA,
+                                Double.MAX_VALUE,
+                                BELOW_ROUGH)),
                 figure(
                         "start-pressure",
                         "From what pressure does the pump start?",

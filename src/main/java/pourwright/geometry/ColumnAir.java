@@ -30,6 +30,7 @@ final class ColumnAir implements Air {
         volume = new double[tree.pieces];
         waterline = new double[tree.pieces];
         sealPlace = new Vec3[tree.pieces];
+        measure();
         moveSeals();
         measure();
     }
@@ -72,7 +73,8 @@ final class ColumnAir implements Air {
             int column = columnOf(stay);
             double[] at = {columns.centreA(column), columns.centreB(column)};
             sealPlace[piece] = place(at[0], at[1], sealH[piece]);
-            boolean small = tree.peakHeight[piece] - sealH[piece] <= tree.tie();
+            // The many small tops that columns make of a ridge are not worth a search.
+            boolean small = volume[piece] < Pieces.CELLS * columns.cell * columns.cell * columns.cell;
             if (!small && search.find(at[0], at[1], sealH[piece], columns.ceiling[stay])) {
                 sealH[piece] = search.height;
                 sealPlace[piece] = search.place;
@@ -96,6 +98,8 @@ final class ColumnAir implements Air {
             lowest = Math.min(lowest, h);
         }
         double[] whole = new double[tree.pieces];
+        Arrays.fill(volume, 0);
+        Arrays.fill(waterline, 0);
         for (int stay = 0; stay < firstOutlet; stay++) {
             int piece = tree.label[stay];
             while (piece >= 0) {

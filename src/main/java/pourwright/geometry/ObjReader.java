@@ -34,7 +34,7 @@ final class ObjReader {
         if (!words.nextInLine()) {
             throw new MeshFault("Line " + words.line() + ": a vertex needs three numbers.");
         }
-        return words.number();
+        return words.coordinate();
     }
 
     private static void face(TextFeed words, Polygons polygons) {

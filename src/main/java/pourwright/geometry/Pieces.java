@@ -6,6 +6,9 @@ import java.util.List;
 
 /** The pieces of air that are worth telling: the tree without what is too small to be more than noise. */
 final class Pieces {
+    /** A piece of fewer cubes of a column's width is noise of the columns. */
+    static final double CELLS = 8;
+
     private final Air air;
     private final double ignoreM3;
     private final double noiseM;
@@ -48,7 +51,7 @@ final class Pieces {
         double volume = air.volumeM3(piece);
         double depth = air.tree().peakHeight[piece] - air.sealH(piece);
         double cube = columnM * columnM * columnM;
-        boolean grid = volume < 8 * cube || (depth < columnM && volume < 64 * cube);
+        boolean grid = volume < CELLS * cube || (depth < columnM && volume < 64 * cube);
         return volume > ignoreM3 && depth > noiseM && !grid;
     }
 

@@ -42,7 +42,7 @@ final class PlyValues {
             if (!words.nextWord()) {
                 throw cutShort();
             }
-            return words.number();
+            return type == PlyType.FLOAT32 ? words.coordinate() : words.number();
         }
         if (bytes.readFully(raw, type.size) < type.size) {
             throw cutShort();

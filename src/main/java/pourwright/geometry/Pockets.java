@@ -119,7 +119,7 @@ public final class Pockets {
     private void root(Air air, Pieces pieces, int piece, Setup settled, double pour) {
         double volume = air.volumeM3(piece);
         if (air.tree().sealHeight[piece] == Double.NEGATIVE_INFINITY) {
-            if (volume > settled.ignoreM3() && volume > 0) {
+            if (pieces.counts(piece)) {
                 unreachable.add(new Trapped.Region(volume, air.peak(piece).plus(mesh.origin)));
             }
         } else if (withoutOutlet(air, piece, settled)) {

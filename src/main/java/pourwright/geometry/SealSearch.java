@@ -1,7 +1,9 @@
 package pourwright.geometry;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The place on the surface that explains a join seen between columns. Columns straddle a sharp rim or valley and see the
@@ -13,6 +15,9 @@ final class SealSearch {
 
     /** Cosine of the angle between two faces from which their edge is sharp: 20 degrees. */
     private static final double SHARP = 0.94;
+
+    /** With more triangles beside a join, the columns are too coarse for this mesh and the join stays as they see it. */
+    private static final int MOST_NEAR = 4000;
 
     private final Mesh mesh;
     private final Frame frame;
@@ -42,9 +47,15 @@ final class SealSearch {
         Vec3 centre = frame.right.times(a).plus(frame.ahead.times(b)).plus(frame.up.times(h));
         collect(1, centre, Math.sqrt(2 * square(REACH * cell) + drop * drop));
         height = Double.NEGATIVE_INFINITY;
-        for (int s : near) {
-            for (int t : near) {
-                pierce(s, t, a, b, h, drop);
+        if (near.size() > MOST_NEAR) {
+            return false;
+        }
+        double[] boxes = boxes();
+        for (int i = 0; i < near.size(); i++) {
+            for (int j = 0; j < near.size(); j++) {
+                if (i != j && overlap(boxes, 6 * i, 6 * j)) {
+                    pierce(near.get(i), near.get(j), a, b, h, drop);
+                }
             }
         }
         if (height == Double.NEGATIVE_INFINITY) {
@@ -71,12 +82,39 @@ final class SealSearch {
                 .cross(mesh.local(mesh.triangles[3 * t + 2]).minus(p));
     }
 
-    /** Offers the highest points of sharp edges. */
+    private double[] boxes() {
+        double[] boxes = new double[6 * near.size()];
+        for (int i = 0; i < near.size(); i++) {
+            for (int axis = 0; axis < 3; axis++) {
+                double p = mesh.xyz[3 * mesh.triangles[3 * near.get(i)] + axis];
+                double q = mesh.xyz[3 * mesh.triangles[3 * near.get(i) + 1] + axis];
+                double r = mesh.xyz[3 * mesh.triangles[3 * near.get(i) + 2] + axis];
+                boxes[6 * i + axis] = Math.min(p, Math.min(q, r));
+                boxes[6 * i + 3 + axis] = Math.max(p, Math.max(q, r));
+            }
+        }
+        return boxes;
+    }
+
+    private static boolean overlap(double[] boxes, int s, int t) {
+        return boxes[s] <= boxes[t + 3]
+                && boxes[t] <= boxes[s + 3]
+                && boxes[s + 1] <= boxes[t + 4]
+                && boxes[t + 1] <= boxes[s + 4]
+                && boxes[s + 2] <= boxes[t + 5]
+                && boxes[t + 2] <= boxes[s + 5];
+    }
+
+    /** Offers the highest points of sharp edges; the two triangles of an edge meet by its two vertices. */
     private void creases(double a, double b, double h, double drop) {
-        for (int s : near) {
-            for (int t : near) {
-                if (s < t) {
-                    crease(s, t, a, b, h, drop);
+        Map<Long, Integer> first = new HashMap<>();
+        for (int t : near) {
+            for (int i = 0; i < 3; i++) {
+                long p = mesh.triangles[3 * t + i];
+                long q = mesh.triangles[3 * t + (i + 1) % 3];
+                Integer other = first.putIfAbsent(Math.min(p, q) << 32 | Math.max(p, q), t);
+                if (other != null) {
+                    crease(other, t, a, b, h, drop);
                 }
             }
         }

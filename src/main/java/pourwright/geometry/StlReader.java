@@ -112,11 +112,11 @@ final class StlReader {
         for (int i = 0; i < 3; i++) {
             expect(words, "vertex");
             next(words);
-            double x = words.number();
+            double x = words.coordinate();
             next(words);
-            double y = words.number();
+            double y = words.coordinate();
             next(words);
-            double z = words.number();
+            double z = words.coordinate();
             corners[i] = soup.vertex(x, y, z, new Place("triangle " + number + ", line", words.line()));
         }
         expect(words, "endloop");

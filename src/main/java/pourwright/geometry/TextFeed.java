@@ -19,6 +19,9 @@ final class TextFeed {
     /** Digits beyond which the plain way of reading a number would round twice. */
     private static final long EXACT_DIGITS = 1L << 53;
 
+    /** So many digits tell every 32-bit number apart. */
+    private static final int FLOAT_DIGITS = 9;
+
     private final ByteFeed bytes;
     private final boolean joinLines;
     private final byte[] word = new byte[LONGEST_WORD];
@@ -145,6 +148,22 @@ final class TextFeed {
 
     int length() {
         return length;
+    }
+
+    /**
+     * The word as a coordinate. One of at most nine digits is a 32-bit number written out, and is taken as that number, so
+     * that a text file and a binary file of the same part give the same mesh to the last digit.
+     */
+    double coordinate() {
+        double value = number();
+        int digits = 0;
+        boolean leading = true;
+        for (int i = 0; i < length && word[i] != 'e' && word[i] != 'E'; i++) {
+            boolean digit = word[i] >= '0' && word[i] <= '9';
+            leading &= !digit || word[i] == '0';
+            digits += digit && !leading ? 1 : 0;
+        }
+        return digits <= FLOAT_DIGITS && Math.abs(value) <= Float.MAX_VALUE ? (float) value : value;
     }
 
     /** The word as a number. */

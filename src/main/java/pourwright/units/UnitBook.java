@@ -27,6 +27,16 @@ public final class UnitBook {
         return find(unit, d) != null;
     }
 
+    /** Whether the unit counts from local air, as a gauge does. */
+    public static boolean gauge(String unit, Dimension d) {
+        return need(unit, d).gauge();
+    }
+
+    /** The unit's symbol, without what it is counted from. */
+    public static String plain(String unit, Dimension d) {
+        return need(unit, d).symbol();
+    }
+
     static UnitDef need(String unit, Dimension d) {
         UnitDef found = find(unit, d);
         if (found == null) {

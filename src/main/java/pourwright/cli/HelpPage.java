@@ -1,0 +1,72 @@
+package pourwright.cli;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import picocli.CommandLine;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.Model.UsageMessageSpec;
+import pourwright.console.Wrap;
+
+/** The order of every word's help: examples first, and the exit codes last. It fits one screen of 24 lines. */
+final class HelpPage {
+    static final int WIDTH = 80;
+    private static final int OPTION_COLUMN = 20;
+    private static final int WORD_COLUMN = 11;
+    private static final String EXIT_CODES = "exitCodes";
+
+    private HelpPage() {}
+
+    /** Arranges the help of a command and of all words under it. */
+    static void arrange(CommandLine line) {
+        UsageMessageSpec usage = line.getCommandSpec().usageMessage();
+        usage.headerHeading("Examples:%n");
+        usage.synopsisHeading("Usage: ");
+        usage.abbreviateSynopsis(line.getSubcommands().isEmpty());
+        usage.commandListHeading("Words:%n");
+        usage.sortOptions(false);
+        usage.width(WIDTH);
+        usage.longOptionsMaxWidth(OPTION_COLUMN);
+        line.getHelpSectionMap().put(EXIT_CODES, h -> exitCodes());
+        line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, h -> words(line));
+        line.setHelpSectionKeys(List.of(
+                UsageMessageSpec.SECTION_KEY_HEADER_HEADING,
+                UsageMessageSpec.SECTION_KEY_HEADER,
+                UsageMessageSpec.SECTION_KEY_SYNOPSIS_HEADING,
+                UsageMessageSpec.SECTION_KEY_SYNOPSIS,
+                UsageMessageSpec.SECTION_KEY_DESCRIPTION,
+                UsageMessageSpec.SECTION_KEY_PARAMETER_LIST,
+                UsageMessageSpec.SECTION_KEY_OPTION_LIST,
+                UsageMessageSpec.SECTION_KEY_COMMAND_LIST_HEADING,
+                UsageMessageSpec.SECTION_KEY_COMMAND_LIST,
+                UsageMessageSpec.SECTION_KEY_FOOTER,
+                EXIT_CODES));
+        line.setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
+        line.getSubcommands().values().forEach(HelpPage::arrange);
+    }
+
+    /** The beginning of a description, up to the first full stop or colon. */
+    static String inShort(UsageMessageSpec usage) {
+        return usage.description()[0].split("[.:]", 2)[0] + ".";
+    }
+
+    /** Each word with what it does, in short. */
+    private static String words(CommandLine line) {
+        StringBuilder out = new StringBuilder();
+        line.getSubcommands().forEach((name, word) -> {
+            UsageMessageSpec usage = word.getCommandSpec().usageMessage();
+            if (!usage.hidden()) {
+                out.append("  ").append(name).append(" ".repeat(WORD_COLUMN - name.length()));
+                out.append(inShort(usage)).append("\n");
+            }
+        });
+        return out.toString();
+    }
+
+    private static String exitCodes() {
+        String all = Arrays.stream(ExitCode.values())
+                .map(e -> e.code() + "\u00a0" + e.inShort().replace(' ', '\u00a0'))
+                .collect(Collectors.joining(", "));
+        return String.join("\n", Wrap.text(all + ".", WIDTH, "Exit codes: ", "  ")) + "\n";
+    }
+}
