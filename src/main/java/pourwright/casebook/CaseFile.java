@@ -5,8 +5,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,6 +40,7 @@ public record CaseFile(
         String provenance,
         String note) {
     private static final int FORMAT = 1;
+    private static final int MOST_BYTES = 1_000_000;
     private static final int CAUSES = 3;
     private static final List<String> WORDS = List.of("plan", "diagnose");
     private static final List<String> PARTS =
@@ -84,9 +83,8 @@ public record CaseFile(
     /** The word of a case file, {@code plan} when it names none that is known. */
     public static String wordOf(Path file) {
         try {
-            String word = Json.read(Files.readString(file, StandardCharsets.UTF_8))
-                    .path("word")
-                    .asText();
+            String word =
+                    Json.read(WholeFile.text(file, MOST_BYTES)).path("word").asText();
             return WORDS.contains(word) ? word : "plan";
         } catch (IOException e) {
             // Whoever reads it for good says what is wrong with it.
@@ -103,7 +101,7 @@ public record CaseFile(
     public static CaseFile read(Path file, String word, AnswersJson reader) {
         JsonNode tree;
         try {
-            tree = Json.read(Files.readString(file, StandardCharsets.UTF_8));
+            tree = Json.read(WholeFile.text(file, MOST_BYTES));
         } catch (JsonProcessingException e) {
             throw new BadAnswer("case", file + ", line " + Json.line(e) + ": this is not valid JSON.");
         } catch (IOException e) {

@@ -4,51 +4,118 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.Set;
+import java.util.TreeSet;
 import pourwright.advice.BadAnswer;
 import pourwright.facts.Answers;
 import pourwright.knowledge.Json;
 
 /**
  * The unfinished conversation on disk: one line per answer, forced out before the next question is asked, so that a
- * program killed at any moment loses nothing that was answered. A line cut short by the kill is passed over.
+ * program killed at any moment loses nothing that was answered. A line cut short by the kill is passed over. The order of
+ * the lines is all that counts: no time is written and none is read.
  */
 public final class Journal {
-    private final Path file;
+    private static final String FILE = "unfinished.jsonl";
 
+    /** Larger than any conversation; what is larger was not written here and is not read. */
+    private static final int MOST_BYTES = 16_000_000;
+
+    private final Path file;
     private final String word;
+    private final WholeFile.Opener opener;
 
     /**
      * @param shop the workshop's folder; made when it is not there
      * @param word what the conversation is about: {@code plan} or {@code diagnose}
      */
     public Journal(Path shop, String word) {
-        this.file = shop.resolve("unfinished.jsonl");
+        this(shop, word, FileChannel::open);
+    }
+
+    Journal(Path shop, String word, WholeFile.Opener opener) {
+        this.file = shop.resolve(FILE);
         this.word = word;
+        this.opener = opener;
     }
 
     /** True when a conversation was left in this folder. */
     public static boolean standsIn(Path shop) {
-        return Files.isRegularFile(shop.resolve("unfinished.jsonl"));
+        return Files.isRegularFile(shop.resolve(FILE));
     }
 
     /** What the unfinished conversation is about; {@code plan} when its journal does not say. */
     public static String wordLeft(Path shop) {
-        try (Stream<String> lines = Files.lines(shop.resolve("unfinished.jsonl"), StandardCharsets.UTF_8)) {
-            String first = lines.findFirst().orElse("");
-            return Json.read(first).path("word").asText("plan");
-        } catch (IOException | UncheckedIOException e) {
-            return "plan";
+        return standing(shop).word();
+    }
+
+    /**
+     * What stands in a folder, without understanding the answers.
+     *
+     * @param word what it is about
+     * @param ids the questions it has answers to
+     * @param unread how many whole lines are no lines of a journal; 1 when the file cannot be read at all
+     */
+    public record Standing(String word, Set<String> ids, int unread) {}
+
+    /** What stands in this folder. */
+    public static Standing standing(Path shop) {
+        String word = "plan";
+        Set<String> ids = new TreeSet<>();
+        int unread = 0;
+        try {
+            List<String> lines = lines(shop.resolve(FILE));
+            for (int n = 0; n < lines.size(); n++) {
+                JsonNode node = node(lines.get(n));
+                if (node.path("word").isTextual()) {
+                    word = node.get("word").textValue();
+                } else if (node.path("unset").isTextual()) {
+                    ids.remove(node.get("unset").textValue());
+                } else if (sets(node)) {
+                    ids.add(node.get("set").textValue());
+                } else if (!lines.get(n).isBlank() && n < lines.size() - 1) {
+                    unread++;
+                }
+            }
+        } catch (IOException e) {
+            unread = 1;
         }
+        return new Standing(word, ids, unread);
+    }
+
+    /** The lines; the last one is what follows the last line feed: nothing, or a line that a kill cut short. */
+    private static List<String> lines(Path file) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            return List.of();
+        }
+        // Decoded leniently: a kill inside a character spoils that line and no other.
+        String text = new String(WholeFile.read(file, MOST_BYTES), StandardCharsets.UTF_8);
+        return List.of(text.split("\n", -1));
+    }
+
+    private static JsonNode node(String line) {
+        try {
+            return Json.read(line);
+        } catch (JsonProcessingException e) {
+            return Json.object();
+        }
+    }
+
+    private static boolean sets(JsonNode node) {
+        JsonNode to = node.path("to");
+        return node.path("set").isTextual() && (to.isTextual() || to.isNull());
     }
 
     /** Starts anew with these answers; the old journal stands until the new one is whole. */
@@ -57,7 +124,7 @@ public final class Journal {
         for (Map.Entry<String, Answers.Given> e : answers.all().entrySet()) {
             lines.append(line(e.getKey(), e.getValue().raw()));
         }
-        WholeFile.write(file, lines.toString());
+        WholeFile.write(file, lines.toString(), opener);
     }
 
     /** Notes an answer. */
@@ -86,12 +153,12 @@ public final class Journal {
         Files.deleteIfExists(file);
     }
 
+    /** Adds to the journal that {@link #begin} made; one that has gone is not made anew with half of the answers. */
     private void append(String line) throws IOException {
-        Files.createDirectories(file.getParent());
         // A line that a kill cut short must not swallow the next one.
         String start = endsMidLine() ? "\n" : "";
         ByteBuffer bytes = ByteBuffer.wrap((start + line).getBytes(StandardCharsets.UTF_8));
-        try (FileChannel out = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND)) {
+        try (FileChannel out = opener.open(file, StandardOpenOption.WRITE, StandardOpenOption.APPEND)) {
             while (bytes.hasRemaining()) {
                 out.write(bytes);
             }
@@ -112,35 +179,77 @@ public final class Journal {
 
     /** The answers of the unfinished conversation, if there is one with at least one answer. */
     public Optional<Answers> unfinished(AnswersJson reader) {
-        if (!Files.isRegularFile(file)) {
-            return Optional.empty();
-        }
-        Answers answers = Answers.NONE;
-        try {
-            // Decoded leniently: a kill inside a character spoils that line and no other.
-            for (String line : new String(Files.readAllBytes(file), StandardCharsets.UTF_8).split("\n", -1)) {
-                answers = replay(answers, line, reader);
-            }
-        } catch (IOException e) {
-            return Optional.empty();
-        }
+        Answers answers = left(reader).answers();
         return answers.all().isEmpty() ? Optional.empty() : Optional.of(answers);
     }
 
-    private static Answers replay(Answers answers, String line, AnswersJson reader) {
+    /**
+     * What can be gone on with.
+     *
+     * @param answers what was understood
+     * @param lost questions whose answers this version no longer takes
+     */
+    private record Left(Answers answers, Set<String> lost) {}
+
+    private Left left(AnswersJson reader) {
+        Answers answers = Answers.NONE;
+        Set<String> lost = new TreeSet<>();
         try {
-            JsonNode node = Json.read(line);
-            if (node.has("unset")) {
-                return answers.without(node.get("unset").asText());
+            for (String line : lines(file)) {
+                JsonNode node = node(line);
+                if (node.path("unset").isTextual()) {
+                    String id = node.get("unset").textValue();
+                    answers = answers.without(id);
+                    lost.remove(id);
+                } else if (sets(node)) {
+                    String id = node.get("set").textValue();
+                    try {
+                        answers = reader.with(answers, id, node.get("to").textValue());
+                        lost.remove(id);
+                    } catch (BadAnswer e) {
+                        // The rest still counts.
+                        lost.add(id);
+                    }
+                }
             }
-            JsonNode to = node.path("to");
-            if (!node.path("set").isTextual() || !(to.isTextual() || to.isNull())) {
-                return answers;
+        } catch (IOException e) {
+            return new Left(Answers.NONE, Set.of());
+        }
+        return new Left(answers, lost);
+    }
+
+    /** True when these answers are what stands here, or more: whoever has them goes on with this journal. */
+    public boolean isGoneOnWith(Answers answers, AnswersJson reader) {
+        Map<String, Answers.Given> now = answers.all();
+        return standing(file.getParent()).word().equals(word)
+                && left(reader).answers().all().entrySet().stream()
+                        .allMatch(e -> now.containsKey(e.getKey())
+                                && Objects.equals(
+                                        Objects.toString(now.get(e.getKey()).raw()),
+                                        Objects.toString(e.getValue().raw())));
+    }
+
+    /** How many of its lines are lost on this version, as they stand or as answers. */
+    public int unread(AnswersJson reader) {
+        return standing(file.getParent()).unread() + left(reader).lost().size();
+    }
+
+    /** Puts a copy where a person can look at it, before this journal is written anew. */
+    public Path setAside() throws IOException {
+        if (Files.size(file) > MOST_BYTES) {
+            return WholeFile.setAside(file);
+        }
+        return Files.copy(file, WholeFile.aside(file), StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** Clears what kills left beside the files of the folder; only for the one console that keeps here. */
+    public void sweep() throws IOException {
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(file.getParent(), "*.new")) {
+            for (Path beside : left) {
+                if (beside.getFileName().toString().matches("(?:unfinished\\.jsonl|kit\\.json)\\.\\d+\\.new")) {
+                    Files.deleteIfExists(beside);
+                }
             }
-            return reader.with(answers, node.get("set").asText(), to.isTextual() ? to.textValue() : null);
-        } catch (JsonProcessingException | BadAnswer e) {
-            // A line cut short by a kill, or an answer that this version no longer takes: the rest still counts.
-            return answers;
         }
     }
 }

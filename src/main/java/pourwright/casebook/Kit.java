@@ -1,9 +1,6 @@
 package pourwright.casebook;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -17,6 +14,7 @@ import pourwright.knowledge.Question;
 /** The workshop's chamber, pump, hose, gauge and height: asked once, then only confirmed. */
 public final class Kit {
     private static final String SECTION = "kit";
+    private static final int MOST_BYTES = 1_000_000;
 
     private final Path file;
     private final Knowledge knowledge;
@@ -27,20 +25,30 @@ public final class Kit {
         this.knowledge = knowledge;
     }
 
-    /** What was remembered; nothing when there is no file or it cannot be used any more. */
-    public Answers remembered() {
-        if (!Files.isRegularFile(file)) {
+    /**
+     * What was remembered; nothing when there is no file.
+     *
+     * @throws IOException when the file is there and cannot be used
+     */
+    public Answers remembered() throws IOException {
+        if (!Files.exists(file)) {
             return Answers.NONE;
         }
-        AnswersJson reader = new AnswersJson(knowledge);
         try {
-            JsonNode tree = Json.read(Files.readString(file, StandardCharsets.UTF_8));
-            return reader.read(tree);
-        } catch (JsonProcessingException | BadAnswer e) {
-            return Answers.NONE;
-        } catch (IOException e) {
-            return Answers.NONE;
+            return new AnswersJson(knowledge).read(Json.read(WholeFile.text(file, MOST_BYTES)));
+        } catch (BadAnswer e) {
+            throw new IOException(e);
         }
+    }
+
+    /** Moves a file that cannot be used out of the way of the next one. */
+    public Path setAside() throws IOException {
+        return WholeFile.setAside(file);
+    }
+
+    /** The file itself. */
+    public Path file() {
+        return file;
     }
 
     /** Remembers the kit answers of a plan; "don't know" is not worth remembering. */

@@ -68,17 +68,17 @@ final class PlanCommand implements Callable<Integer> {
                 throw new BadAnswer("answers", "Give either --answers or --case, not both.");
             }
             if (answersFile != null) {
-                return new Batch(program, knowledge, asJson, job -> advise(program, knowledge, job, asJson))
+                return new Batch(program, knowledge, asJson, job -> advise(knowledge, job))
                         .run(answersFile, given)
                         .code();
             }
             if (caseFile != null) {
                 Answers all = Given.over(
                         given, CaseFile.read(caseFile, "plan", reader).answers());
-                return advise(program, knowledge, all, asJson).code();
+                return advise(knowledge, all).code();
             }
             if (asJson || shared.noInput) {
-                return advise(program, knowledge, given, asJson).code();
+                return advise(knowledge, given).code();
             }
             return Talk.plan(program, shared, () -> knowledge, given).code();
         } catch (BadAnswer e) {
@@ -90,12 +90,12 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     /** Prints the advice for one job. */
-    static ExitCode advise(Program program, Knowledge knowledge, Answers answers, boolean asJson) {
+    private ExitCode advise(Knowledge knowledge, Answers answers) {
         Consultation c = Advisor.consult(answers, knowledge);
         if (asJson) {
             program.out().println(Json.write(new ResultJson(knowledge).of(c)));
         } else {
-            Page page = new Page(c, knowledge, Talk.width(program), false);
+            Page page = new Page(c, knowledge, Talk.width(program), shared.plain);
             List<String> lines = new ArrayList<>(page.first(false));
             lines.add("");
             lines.addAll(page.more());

@@ -145,6 +145,13 @@ final class Program {
         return ExitCode.FAULT;
     }
 
+    /** Ctrl-C while no line is being edited: it is answered at once, and what is on disk stays there. */
+    void interrupted() {
+        out.println();
+        out.println("Stopped. What was kept stays: \"pourwright resume\" goes on from here.");
+        System.exit(ExitCode.INTERRUPTED.code());
+    }
+
     InputStream in() {
         return in;
     }

@@ -4,6 +4,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import pourwright.advice.BadAnswer;
 
 /** The console itself. */
 @Command(
@@ -34,6 +35,12 @@ final class RootCommand implements Callable<Integer> {
         if (version) {
             Versions.show(program.out(), program.knowledge(shared), program.knowledgeFolder(shared));
             return ExitCode.ADVICE.code();
+        }
+        if (shared.noInput) {
+            throw new BadAnswer(
+                    "no-input",
+                    "With --no-input nothing can be asked, and there is no answer to work with. Give some, for example"
+                            + " \"pourwright plan material=tin-silicone --no-input\".");
         }
         return Talk.console(program, shared).code();
     }

@@ -6,13 +6,18 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.utils.Signals;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.Journal;
+import pourwright.casebook.ShopLock;
+import pourwright.console.AsciiDoor;
 import pourwright.console.Conversation;
 import pourwright.console.DiagnoseJob;
 import pourwright.console.Door;
@@ -45,8 +50,9 @@ final class Talk {
             Wrap.text(greeting, door.width(), "", "").forEach(door::say);
             Optional<Left> left = left(program, shared, shop);
             if (left.isPresent()) {
-                String sentence = "There is an unfinished " + left.get().name() + " with "
-                        + left.get().answers().all().size() + " answers.";
+                int kept = left.get().answers().all().size();
+                String sentence = "There is an unfinished " + left.get().name() + " with " + kept
+                        + (kept == 1 ? " answer." : " answers.");
                 Wrap.text(sentence + " Go on with it? (Enter = yes, or \"no\")", door.width(), "", "")
                         .forEach(door::say);
                 Optional<String> said = new Pick(
@@ -90,7 +96,8 @@ final class Talk {
 
     /** The conversation that was left in a workshop's folder, if there is one. */
     static Optional<Left> left(Program program, SharedOptions shared, Path shop) {
-        if (!Journal.standsIn(shop)) {
+        // What another console has open now was not left.
+        if (!Journal.standsIn(shop) || ShopLock.isHeld(shop)) {
             return Optional.empty();
         }
         Job job = Journal.wordLeft(shop).equals("diagnose")
@@ -144,23 +151,37 @@ final class Talk {
                 || program.environment("TERM").isEmpty();
         boolean tests = program.in() != System.in;
         boolean terminal = !tests && isTerminal();
+        if (!tests) {
+            // While a line is edited the editor sees Ctrl-C first; at any other moment this does.
+            Signals.register("INT", program::interrupted);
+        }
         if (!dumb && terminal) {
-            try (Terminal opened = TerminalBuilder.builder()
-                            .system(true)
-                            .dumb(false)
-                            .graphemeCluster(false)
-                            .encoding(StandardCharsets.UTF_8)
-                            .build();
+            try (Terminal opened = terminal();
                     JLineDoor door = new JLineDoor(opened)) {
-                return code(guarded(door, talk));
+                opened.handle(Terminal.Signal.INT, signal -> program.interrupted());
+                return code(guarded(legible(program, door), talk));
             } catch (IOException | IllegalStateException e) {
                 // No usable terminal after all: lines will do.
-                return code(guarded(pipe(program, shared, false), talk));
+                return code(guarded(legible(program, pipe(program, width(program), false)), talk));
             }
         }
-        ExitCode code = code(guarded(pipe(program, shared, !terminal), talk));
+        int width = terminal ? widthOfTerminal(program) : width(program);
+        PipeDoor lines = pipe(program, width, !terminal);
+        ExitCode code = code(guarded(terminal ? legible(program, lines) : lines, talk));
         program.out().flush();
         return code;
+    }
+
+    /** A terminal whose language settings name no Unicode is spoken to in plain characters. */
+    private static Door legible(Program program, Door door) {
+        String set = Stream.of("LC_ALL", "LC_CTYPE", "LANG")
+                .map(program::environment)
+                .filter(v -> !v.isEmpty())
+                .findFirst()
+                .orElse("")
+                .toLowerCase(Locale.ROOT);
+        boolean windows = System.getProperty("os.name", "").startsWith("Windows");
+        return windows || set.contains("utf-8") || set.contains("utf8") ? door : new AsciiDoor(door);
     }
 
     private static Conversation.End guarded(Door door, Through talk) {
@@ -187,13 +208,32 @@ final class Talk {
         }
     }
 
-    private static PipeDoor pipe(Program program, SharedOptions shared, boolean echo) {
-        return new PipeDoor(
-                new InputStreamReader(program.in(), StandardCharsets.UTF_8),
-                program.out(),
-                width(program),
-                shared.plain,
-                echo);
+    private static Terminal terminal() throws IOException {
+        return TerminalBuilder.builder()
+                .system(true)
+                .dumb(false)
+                .graphemeCluster(false)
+                .encoding(StandardCharsets.UTF_8)
+                .build();
+    }
+
+    private static PipeDoor pipe(Program program, int width, boolean echo) {
+        return new PipeDoor(new InputStreamReader(program.in(), StandardCharsets.UTF_8), program.out(), width, echo);
+    }
+
+    /** The width of a terminal whose lines are read plainly; it is opened for the question and closed again. */
+    private static int widthOfTerminal(Program program) {
+        if (program.environment("COLUMNS").isEmpty()) {
+            try (Terminal opened = terminal()) {
+                int columns = opened.getSize().getColumns();
+                if (columns > 0) {
+                    return Math.min(WIDEST, Math.max(NARROWEST, columns));
+                }
+            } catch (IOException | IllegalStateException e) {
+                return USUAL_WIDTH;
+            }
+        }
+        return width(program);
     }
 
     static int width(Program program) {

@@ -12,8 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import pourwright.advice.BadAnswer;
-import pourwright.casebook.Journal;
-import pourwright.casebook.Kit;
+import pourwright.casebook.Trouble;
 import pourwright.casebook.WholeFile;
 import pourwright.facts.Answer;
 import pourwright.facts.Answers;
@@ -26,15 +25,17 @@ import pourwright.units.Show;
 /** A conversation: one question at a time, then the answer, then whatever the person asks about it. */
 public final class Conversation {
     private static final int SKIP_AFTER = 3;
+    private static final int LONGEST_NAME = 100;
     private static final List<String> WORDS =
             List.of("why", "back", "help", "answers", "change", "enough", "don't know", "quit");
+    private static final List<String> REVIEW_WORDS = List.of("change", "back", "answers", "help", "quit");
     private static final List<String> RESULT_WORDS =
             List.of("answers", "change NUMBER", "again", "define WORD", "save NAME", "back", "quit");
 
     private final Door door;
     private final Knowledge knowledge;
     private final Path shop;
-    private final Journal journal;
+    private final Keeping keeping;
     private final AnswerReader reader;
     private final Job job;
     private final Deque<String> doubted = new ArrayDeque<>();
@@ -46,7 +47,6 @@ public final class Conversation {
     private boolean reviewed;
     private boolean outOfTurn;
     private Set<String> idle = Set.of();
-    private boolean journalBroken;
 
     /** How a conversation ended. */
     public enum End {
@@ -71,7 +71,7 @@ public final class Conversation {
         this.job = job;
         this.knowledge = job.knowledge();
         this.shop = shop;
-        this.journal = shop == null ? null : new Journal(shop, job.word());
+        this.keeping = new Keeping(shop, job.word(), knowledge, this::say);
         this.reader = new AnswerReader(knowledge);
         this.answers = start;
         start.all().keySet().forEach(asked::push);
@@ -79,14 +79,20 @@ public final class Conversation {
 
     /** Talks until the person has the plan and leaves. */
     public End run() {
+        try (keeping) {
+            return kept();
+        }
+    }
+
+    private End kept() {
         try {
-            note(() -> journal.begin(answers));
+            keeping.begin(answers);
             job.prepare();
             confirmKit();
             listen();
             return talk();
         } catch (Quit e) {
-            say(journal == null ? "Left." : "Kept. \"pourwright resume\" goes on from here.");
+            say(resumable() ? "Kept. \"pourwright resume\" goes on from here." : "Left." + keeping.lost());
             return End.UNFINISHED;
         } catch (Door.Ended e) {
             return leave(End.UNFINISHED, "The input ended");
@@ -95,11 +101,21 @@ public final class Conversation {
         }
     }
 
+    /** True when there is something to go on from, and all of it is on disk. */
+    private boolean resumable() {
+        return keeping.kept() && !answers.all().isEmpty();
+    }
+
     private End leave(End end, String how) {
         if (shown != null) {
-            note(() -> journal.end());
+            if (end == End.INTERRUPTED) {
+                say(how + " after the result was shown."
+                        + (keeping.kept() ? " \"pourwright resume\" shows it again." : ""));
+                return end;
+            }
+            keeping.end();
             say(how + " after the result was shown.");
-            return end == End.INTERRUPTED ? end : ended();
+            return ended();
         }
         String next = "";
         try {
@@ -114,7 +130,7 @@ public final class Conversation {
             next = "";
         }
         say(how + "." + next
-                + (journal == null ? "" : " Everything is kept: \"pourwright resume\" goes on from here."));
+                + (resumable() ? " Everything is kept: \"pourwright resume\" goes on from here." : keeping.lost()));
         return end;
     }
 
@@ -126,10 +142,10 @@ public final class Conversation {
 
     /** Kit that was asked once is shown in one line and taken over on Enter. */
     private void confirmKit() {
-        if (shop == null || !job.usesKit()) {
+        if (!job.usesKit()) {
             return;
         }
-        Answers kit = new Kit(shop, knowledge).remembered();
+        Answers kit = keeping.kit();
         List<String> fresh =
                 kit.all().keySet().stream().filter(id -> !answers.has(id)).toList();
         if (fresh.isEmpty()) {
@@ -145,7 +161,7 @@ public final class Conversation {
             fresh.forEach(id -> {
                 Answers.Given g = kit.all().get(id);
                 answers = answers.with(id, g.answer(), g.raw());
-                note(() -> journal.set(id, g.raw()));
+                keeping.set(id, g.raw(), answers);
             });
             say("  = taken over (\"answers\" shows it, \"change\" alters one)");
         }
@@ -175,7 +191,7 @@ public final class Conversation {
                 if (!answers.has(id)) {
                     answers = answers.with(id, g.answer(), g.raw());
                     asked.push(id);
-                    note(() -> journal.set(id, g.raw()));
+                    keeping.set(id, g.raw(), answers);
                 }
             });
         }
@@ -204,9 +220,8 @@ public final class Conversation {
         Page.answers(answers, knowledge, door.width()).forEach(door::say);
         say("Enter = show the result. Or \"change NUMBER\", \"back\", \"quit\".");
         while (true) {
-            String line = door.ask("review > ", List.of("change", "back", "answers", "help", "quit"))
-                    .strip();
-            String word = line.toLowerCase(Locale.ROOT);
+            String line = door.ask("review > ", REVIEW_WORDS).strip();
+            String word = Words.meant(line.toLowerCase(Locale.ROOT), REVIEW_WORDS);
             if (line.isEmpty()
                     || List.of("enough", "yes", "don't know", "dk", "?").contains(word)) {
                 return true;
@@ -221,7 +236,8 @@ public final class Conversation {
             } else if (word.startsWith("change") || word.matches("\\d{1,3}")) {
                 if (change(
                         word.startsWith("change")
-                                ? line.substring("change".length()).strip()
+                                ? line.substring(Math.min("change".length(), line.length()))
+                                        .strip()
                                 : line)) {
                     reviewed = false;
                     return false;
@@ -355,7 +371,9 @@ public final class Conversation {
         Question q = next.question();
         say("");
         String before = earlier.get(q.id());
-        if (!q.picture().isEmpty() && !door.plain()) {
+        // The help says what a picture shows: where it has no room it is left out whole.
+        boolean room = q.picture().stream().allMatch(l -> l.length() + 2 <= door.width());
+        if (room && !door.plain()) {
             q.picture().forEach(l -> door.say("  " + l));
         }
         say(q.ask() + (q.several() ? " (one or more)" : "") + (before == null ? "" : "  (Enter = " + before + ")"));
@@ -404,7 +422,7 @@ public final class Conversation {
             asked.push(q.id());
         }
         String before = earlier.put(q.id(), answer instanceof Answer.DontKnow ? "don't know" : line);
-        note(() -> journal.set(q.id(), raw));
+        keeping.set(q.id(), raw, answers);
         echo(q, answer);
         if (before != null && !before.equals(line)) {
             idleNow();
@@ -438,13 +456,13 @@ public final class Conversation {
 
     private void forget(String id) {
         Answers.Given given = answers.all().get(id);
-        if (given != null && given.raw() instanceof String s) {
-            earlier.put(id, s);
+        if (given != null) {
+            earlier.put(id, given.raw() == null ? "don't know" : given.raw().toString());
         }
         answers = answers.without(id);
         asked.remove(id);
         enough = false;
-        note(() -> journal.unset(id));
+        keeping.unset(id, answers);
     }
 
     /** Takes one answer back so that it is asked again; true when there was such an answer. */
@@ -482,7 +500,7 @@ public final class Conversation {
 
     private Optional<End> result() {
         if (job.usesKit()) {
-            note(() -> new Kit(shop, knowledge).remember(answers));
+            keeping.remember(answers);
         }
         say("");
         shown.first().forEach(door::say);
@@ -492,15 +510,21 @@ public final class Conversation {
             return Optional.of(ended());
         }
         List<String> offered = resultWords().stream().map(w -> w.split(" ")[0]).toList();
+        int width = door.width();
         while (true) {
             String line = door.ask(job.word() + " > ", offered).strip();
+            if (door.width() != width) {
+                // A window that was made narrower or wider gets lines that fit it.
+                width = door.width();
+                shown = job.result(answers, width, door.plain());
+            }
             String word = line.toLowerCase(Locale.ROOT);
             String rest =
                     line.contains(" ") ? line.substring(line.indexOf(' ') + 1).strip() : "";
-            String verb = word.contains(" ") ? word.substring(0, word.indexOf(' ')) : word;
+            String verb = Words.meant(word.contains(" ") ? word.substring(0, word.indexOf(' ')) : word, offered);
             switch (verb) {
                 case "quit", "exit" -> {
-                    note(() -> journal.end());
+                    keeping.end();
                     say("Done.");
                     return Optional.of(ended());
                 }
@@ -552,6 +576,10 @@ public final class Conversation {
     private void save(String name) {
         String plain =
                 name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        if (plain.length() > LONGEST_NAME) {
+            say("Give the case a shorter name: " + LONGEST_NAME + " letters are the most.");
+            return;
+        }
         if (plain.isEmpty()) {
             say("Give the case a name: \"save horse ear mould\".");
             return;
@@ -565,7 +593,8 @@ public final class Conversation {
             WholeFile.write(file, shown.caseText(name));
             say("Saved as " + file + ".");
         } catch (IOException e) {
-            say("It could not be saved in " + shop + ": the folder cannot be written.");
+            say("The case cannot be saved in " + file.getParent() + ": " + Trouble.why(file.getParent(), e)
+                    + ". Nothing else is changed; \"save\" tries again.");
         }
     }
 
@@ -589,25 +618,5 @@ public final class Conversation {
         String indent = text.startsWith("  ") ? "  " : "";
         Wrap.text(text.strip(), door.width(), indent, indent.isEmpty() ? "" : "    ")
                 .forEach(door::say);
-    }
-
-    /** Work on the journal that may fail. */
-    @FunctionalInterface
-    private interface Noting {
-        void run() throws IOException;
-    }
-
-    /** A journal that cannot be written costs the safety net, never the conversation. */
-    private void note(Noting noting) {
-        if (journal == null || journalBroken) {
-            return;
-        }
-        try {
-            noting.run();
-        } catch (IOException e) {
-            journalBroken = true;
-            say("Answers cannot be kept in " + shop
-                    + ": the folder cannot be written. The conversation goes on without.");
-        }
     }
 }

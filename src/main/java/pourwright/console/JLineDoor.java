@@ -3,10 +3,12 @@ package pourwright.console;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jline.reader.Candidate;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
+import org.jline.reader.Reference;
 import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
 import org.jline.terminal.Terminal;
@@ -14,6 +16,11 @@ import org.jline.terminal.Terminal;
 /** A terminal with line editing, history and completion. */
 public final class JLineDoor implements Door, AutoCloseable {
     private static final int USUAL_WIDTH = 80;
+    private static final Map<String, String> ARROWS = Map.of(
+            "A", LineReader.UP_LINE_OR_SEARCH,
+            "B", LineReader.DOWN_LINE_OR_SEARCH,
+            "C", LineReader.FORWARD_CHAR,
+            "D", LineReader.BACKWARD_CHAR);
 
     private final Terminal terminal;
     private final LineReader reader;
@@ -35,8 +42,15 @@ public final class JLineDoor implements Door, AutoCloseable {
                         .forEach(w -> candidates.add(new Candidate(w))))
                 .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
                 .option(LineReader.Option.BRACKETED_PASTE, false)
+                // Tab completes what is plain and does no more: a list or a menu would draw over lines already read
+                // out.
+                .option(LineReader.Option.AUTO_LIST, false)
+                .option(LineReader.Option.AUTO_MENU, false)
                 .variable(LineReader.BELL_STYLE, "none")
                 .build();
+        // Not every terminal changes what its arrow keys send when asked to; the usual form would be typed as text.
+        ARROWS.forEach(
+                (key, widget) -> reader.getKeyMaps().get(LineReader.MAIN).bind(new Reference(widget), "\u001b[" + key));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package pourwright.console;
 
+import java.util.List;
 import java.util.Locale;
 
 /** Small matters of wording. */
@@ -11,6 +12,12 @@ final class Words {
     private static final double UNLIKELY = 0.05;
 
     private Words() {}
+
+    /** The word that was meant: the only one of these that begins with what was typed, or else what was typed. */
+    static String meant(String typed, List<String> words) {
+        List<String> some = words.stream().filter(w -> w.startsWith(typed)).toList();
+        return !typed.isEmpty() && !words.contains(typed) && some.size() == 1 ? some.get(0) : typed;
+    }
 
     static String lower(String text) {
         return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);

@@ -2,10 +2,18 @@ package pourwright.console;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
-/** Breaks text at spaces to a width. A no-break space keeps number and unit together and is shown as a space. */
+/**
+ * Breaks text at spaces to a width. A no-break space keeps number and unit together and is shown as a space; where a text
+ * has a plain space between them, it counts as one.
+ */
 public final class Wrap {
-    private static final char JOIN = '\u00a0';
+    static final char JOIN = '\u00a0';
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("(?<=\\d) (?=(?:[µμmckMhd]?(?:m[²³]?|g|L|l|bar|Pa|s|W)|[m]?Pa·s"
+                    + "|[mcd]?m³/[smh]|L/(?:s|min)|kg/m³|g/(?:cm³|ml)|h|d|min|days?|hours?|minutes?|seconds?|inHg|torr|psi|cfm|cP"
+                    + "|°C|°F|K|J|N|%|Hz|lb|oz)(?![\\w/²³·]))");
     private static final int LEAST_WIDTH = 20;
 
     private Wrap() {}
@@ -27,7 +35,7 @@ public final class Wrap {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;
-        for (String word : text.split(" +")) {
+        for (String word : joined(text).split(" +")) {
             if (!empty && line.length() + 1 + word.length() > room) {
                 lines.add(shown(line));
                 line = new StringBuilder(rest);
@@ -41,6 +49,11 @@ public final class Wrap {
         }
         lines.add(shown(line));
         return lines;
+    }
+
+    /** The text with a no-break space between every number and the unit after it. */
+    static String joined(String text) {
+        return NUMBER_AND_UNIT.matcher(text).replaceAll(String.valueOf(JOIN));
     }
 
     private static String shown(StringBuilder line) {

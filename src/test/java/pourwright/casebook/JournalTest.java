@@ -1,17 +1,24 @@
 package pourwright.casebook;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.facts.Answers;
@@ -153,7 +160,8 @@ class JournalTest {
                         .orElse(Answers.NONE)
                         .all()
                         .keySet())
-                .contains("material", "mix-ratio");
+                .contains("material", "mix-ratio")
+                .doesNotContain("room-temperature");
     }
 
     @Test
@@ -163,5 +171,126 @@ class JournalTest {
         assertThat(journal.unfinished(READER)).isEmpty();
         assertThat(file()).doesNotExist();
         journal.end();
+    }
+
+    @Test
+    void aDiskThatFillsUpCostsTheLastAnswerOnly() throws IOException {
+        Answers many = written().unfinished(READER).orElseThrow();
+        FullDisk disk = new FullDisk(1000);
+        Journal journal = new Journal(shop, "plan", disk);
+        journal.begin(Answers.NONE);
+        journal.set("material", "tin silicone");
+        for (int room = 0; room < 30; room++) {
+            disk.free(room);
+            assertThatThrownBy(() -> journal.set("room-temperature", "21 °C")).isInstanceOf(IOException.class);
+            assertThatThrownBy(() -> journal.begin(many)).as("not even whole").isInstanceOf(IOException.class);
+            assertThat(names()).containsExactly("unfinished.jsonl");
+        }
+        disk.free(1000);
+        journal.set("pot-life", "40 min");
+        assertThat(journal.unfinished(READER).orElseThrow().all().keySet()).contains("material", "pot-life");
+    }
+
+    @Test
+    void aDeviceThatIsFullForEverSaysSo() throws IOException {
+        Path full = Path.of("/dev/full");
+        assumeTrue(Files.exists(full), "a device that is always full");
+        Files.createSymbolicLink(file(), full);
+        assertThatThrownBy(() -> new Journal(shop, "plan").set("pot-life", "40 min"))
+                .isInstanceOf(IOException.class);
+        Files.delete(file());
+    }
+
+    @Test
+    void aJournalThatHasGoneIsNotMadeAnewWithHalfOfTheAnswers() throws IOException {
+        Journal journal = written();
+        Files.delete(file());
+        assertThatThrownBy(() -> journal.set("pot-life", "40 min")).isInstanceOf(IOException.class);
+        assertThat(file()).doesNotExist();
+    }
+
+    @Test
+    void aHugeFileIsNeitherReadNorLost() throws IOException {
+        try (RandomAccessFile huge = new RandomAccessFile(file().toFile(), "rw")) {
+            // A hole: it has the size and takes no room.
+            huge.setLength(6_000_000_000L);
+        }
+        assertThat(Journal.wordLeft(shop)).isEqualTo("plan");
+        assertThat(new Journal(shop, "plan").unfinished(READER)).isEmpty();
+        assertThat(Journal.standing(shop).unread()).isEqualTo(1);
+        assertThat(new Journal(shop, "plan").setAside()).isRegularFile();
+        assertThat(file()).doesNotExist();
+    }
+
+    @Test
+    void whatStandsIsKnownWithoutUnderstandingIt() throws IOException {
+        written();
+        assertThat(Journal.standing(shop))
+                .isEqualTo(new Journal.Standing(
+                        "plan",
+                        Set.of("material", "room-temperature", "batch-mass", "altitude", "pot-life", "mix-ratio"),
+                        0));
+        Files.writeString(
+                file(),
+                "{\"word\":\"diagnose\"}\nrubbish\n{\"set\":\"symptom\",\"to\":\"bubbles\"}\n\n7\n{\"set\":\"lev");
+        assertThat(Journal.standing(shop))
+                .as("two lines of rubbish; the last was cut by a kill")
+                .isEqualTo(new Journal.Standing("diagnose", Set.of("symptom"), 2));
+    }
+
+    @Test
+    void anAnswerThatIsNoLongerTakenIsCountedAsLost() throws IOException {
+        Journal journal = written();
+        assertThat(journal.unread(READER)).isZero();
+        journal.set("cheese", "mild");
+        journal.set("batch-mass", "three bananas");
+        assertThat(journal.unread(READER)).isEqualTo(2);
+        journal.set("batch-mass", "1 kg");
+        assertThat(journal.unread(READER)).isEqualTo(1);
+    }
+
+    @Test
+    void whoGoesOnHasEveryAnswerThatStands() throws IOException {
+        Journal journal = written();
+        Answers all = journal.unfinished(READER).orElseThrow();
+        assertThat(journal.isGoneOnWith(all, READER)).isTrue();
+        assertThat(journal.isGoneOnWith(READER.with(all, "cup-volume", "2 L"), READER))
+                .as("and more")
+                .isTrue();
+        assertThat(journal.isGoneOnWith(all.without("altitude"), READER)).isFalse();
+        assertThat(journal.isGoneOnWith(READER.with(all, "batch-mass", "2 kg"), READER))
+                .isFalse();
+        assertThat(new Journal(shop, "diagnose").isGoneOnWith(all, READER)).isFalse();
+    }
+
+    @Test
+    void theAgeOfTheFileDoesNotMatter() throws IOException {
+        Journal journal = written();
+        Answers before = journal.unfinished(READER).orElseThrow();
+        for (String time : List.of("1970-01-01T00:00:00Z", "2099-12-31T23:59:59Z", "2001-09-09T01:46:40Z")) {
+            Files.setLastModifiedTime(file(), FileTime.from(Instant.parse(time)));
+            journal.set("cup-volume", "2 L");
+            assertThat(raw(new Journal(shop, "plan").unfinished(READER).orElseThrow()))
+                    .as(time)
+                    .containsAllEntriesOf(raw(before))
+                    .containsEntry("cup-volume", "2 L");
+        }
+        assertThat(Files.readString(file())).doesNotContainPattern("\\d{4}-\\d\\d-\\d\\d|\\d{10}");
+    }
+
+    @Test
+    void onlyWhatKillsLeftIsSweptAway() throws IOException {
+        Journal journal = written();
+        for (String name : List.of("unfinished.jsonl.0.new", "kit.json.12.new", "mine.new", "kit.json.new.txt")) {
+            Files.writeString(shop.resolve(name), "half");
+        }
+        journal.sweep();
+        assertThat(names()).containsExactly("kit.json.new.txt", "mine.new", "unfinished.jsonl");
+    }
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> all = Files.list(shop)) {
+            return all.map(f -> f.getFileName().toString()).sorted().toList();
+        }
     }
 }

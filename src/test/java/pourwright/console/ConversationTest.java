@@ -236,7 +236,7 @@ class ConversationTest {
                     80,
                     false);
             run(door);
-            assertThat(door.lines).as(typed).contains("  = embed");
+            assertThat(door.lines).as(typed).contains("  = cast clear resin around an object");
         }
     }
 
@@ -344,7 +344,7 @@ class ConversationTest {
         ScriptedDoor door = ScriptedDoor.answering(JOB);
         assertThat(new Conversation(door, new PlanJob(KNOWLEDGE), file.resolve("shop"), Answers.NONE).run())
                 .isEqualTo(Conversation.End.ADVICE);
-        assertThat(door.all()).contains("cannot be written");
+        assertThat(door.all()).contains("Answers cannot be kept in", "a-file is a file, not a folder");
     }
 
     @Test

@@ -62,4 +62,25 @@ class KnownSolidsTest {
                             .isCloseTo(expected, Offset.offset(1e-9 * expected + 1e-18));
                 });
     }
+
+    @Test
+    void curvedSolidsConvergeWithTheSquareOfTheirFacets() {
+        List<KnownSolid> coarse = KnownSolids.cavities(24);
+        List<KnownSolid> fine = KnownSolids.cavities(48);
+        for (int i = 0; i < coarse.size(); i++) {
+            if (coarse.get(i).name().matches("S(01b|02|03|04|05|06|09|28|29|30|31).*")) {
+                double before = error(coarse.get(i));
+                double after = error(fine.get(i));
+
+                // Twice the facets leave a quarter of the error.
+                assertThat(after / before).as(fine.get(i).name()).isBetween(0.15, 0.35);
+            }
+        }
+    }
+
+    private static double error(KnownSolid solid) {
+        double expected = solid.pockets().stream().mapToDouble(p -> p[0]).sum() * 1e-9;
+        double found = Pockets.find(solid.figure().mesh(), solid.setup()).trappedM3();
+        return Math.abs(found - expected) / expected;
+    }
 }

@@ -188,6 +188,31 @@ class ArchitectureTest {
                 .check(CLASSES);
     }
 
+    /** A clock that jumps can spoil neither a conversation nor what is kept of it: nobody there looks at one. */
+    @Test
+    void whatIsKeptKnowsNoClock() {
+        DescribedPredicate<JavaAccess<?>> clock = DescribedPredicate.describe(
+                "a clock or the age of a file",
+                a -> a.getTargetOwner().getPackageName().startsWith("java.time")
+                        || a.getTargetOwner().getName().matches("java\\.util\\.(Date|Calendar|Timer)")
+                        || Set.of(
+                                        "currentTimeMillis",
+                                        "nanoTime",
+                                        "getLastModifiedTime",
+                                        "setLastModifiedTime",
+                                        "lastModified",
+                                        "lastModifiedTime",
+                                        "creationTime")
+                                .contains(a.getName()));
+        noClasses()
+                .that()
+                .resideInAnyPackage("pourwright.casebook..", "pourwright.console..")
+                .should()
+                .accessTargetWhere(clock)
+                .because("the order of the lines is all that a journal counts on")
+                .check(CLASSES);
+    }
+
     @Test
     void noneOfThePurePartsTouchesAFile() {
         noClasses()

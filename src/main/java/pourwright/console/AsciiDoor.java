@@ -1,0 +1,90 @@
+package pourwright.console;
+
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Map;
+
+/** A door to a terminal that shows plain characters only: whatever else is said is spelled with them. */
+public final class AsciiDoor implements Door {
+    private static final int ASCII = 128;
+    private static final Map<Character, String> SPELLED = Map.ofEntries(
+            Map.entry('°', "deg"),
+            Map.entry('·', "."),
+            Map.entry('×', "x"),
+            Map.entry('µ', "u"),
+            Map.entry('μ', "u"),
+            Map.entry('…', "..."),
+            Map.entry('−', "-"),
+            Map.entry('⁻', "-"),
+            Map.entry('–', "-"),
+            Map.entry('±', "+/-"),
+            Map.entry('≥', "at least "),
+            Map.entry('≤', "at most "),
+            Map.entry('≈', "about "),
+            Map.entry('∼', "about "),
+            Map.entry('π', "pi"),
+            Map.entry('ρ', "rho"),
+            Map.entry('φ', "phi"),
+            Map.entry('σ', "sigma"),
+            Map.entry('∫', "integral of "),
+            Map.entry('’', "'"),
+            Map.entry('⁄', "/"));
+
+    private final Door door;
+
+    /** @param door the way to the terminal */
+    public AsciiDoor(Door door) {
+        this.door = door;
+    }
+
+    @Override
+    public String ask(String prompt, List<String> words) {
+        return door.ask(spelled(prompt), words);
+    }
+
+    @Override
+    public void say(String line) {
+        String plain = spelled(line);
+        if (plain.length() <= width()) {
+            door.say(plain);
+            return;
+        }
+        // Spelling made it longer than the line: it is broken again, number and unit still together.
+        String indent = " ".repeat(line.length() - line.stripLeading().length());
+        Wrap.text(spelled(Wrap.joined(line.strip())), width(), indent, indent + "  ")
+                .forEach(door::say);
+    }
+
+    @Override
+    public int width() {
+        return door.width();
+    }
+
+    @Override
+    public boolean plain() {
+        return door.plain();
+    }
+
+    /** The text with plain characters only: raised and lowered digits become digits, letters lose their accents. */
+    static String spelled(String text) {
+        if (text.chars().allMatch(c -> c < ASCII)) {
+            return text;
+        }
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            out.append(c < ASCII || c == Wrap.JOIN ? String.valueOf(c) : SPELLED.getOrDefault(c, basic(c)));
+        }
+        return out.toString();
+    }
+
+    private static String basic(char c) {
+        String parts =
+                Normalizer.normalize(String.valueOf(c), Normalizer.Form.NFKD).replace('⁄', '/');
+        StringBuilder out = new StringBuilder();
+        parts.chars().filter(p -> p < ASCII).forEach(p -> out.append((char) p));
+        return out.isEmpty() && !Character.isSurrogate(c) && Character.getType(c) != Character.NON_SPACING_MARK
+                ? "?"
+                : out.toString();
+    }
+}

@@ -1,0 +1,145 @@
+package pourwright.pty;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import pourwright.knowledge.Json;
+import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.KnowledgeReader;
+import pourwright.knowledge.Question;
+
+/** Whatever can be said at a prompt can be said without one. */
+class ForScriptsTest {
+    @TempDir
+    private Path home;
+
+    /** R5, R22: talked through, saved, and run from the file: the same bytes each time; what is talked goes to stdout. */
+    @Test
+    void aConversationCanBeSavedAndRunFromItsFile() throws IOException {
+        try (Rig rig = Rig.in(home).shell("\"$@\" 2> \"$XDG_CONFIG_HOME/err\"", "plan")) {
+            String page = Rig.collapsed(Typist.untilResult(rig, Typist.JOB));
+            assertThat(rig.said("save the yard's ear")).contains("Saved as ");
+            rig.reply("quit");
+            int code = rig.exit();
+            assertThat(home.resolve("err"))
+                    .as("a conversation is all on standard output")
+                    .isEmptyFile();
+            Path file = home.resolve("pourwright/cases/the-yard-s-ear.case.json");
+            Run run = Run.inside("plan", "--case", file.toString());
+            assertThat(run.code()).isEqualTo(code);
+            assertThat(run.err()).isEmpty();
+            assertThat(Run.inside("plan", "--case", file.toString())).isEqualTo(run);
+            // The result is the one that was shown: its first line and every line of the timetable.
+            String again = Rig.collapsed(run.out().lines().toList());
+            assertThat(page).contains(again.substring(0, again.indexOf("Times count from")));
+            Path answers = home.resolve("answers.json");
+            Files.writeString(
+                    answers, Json.write(Json.read(Files.readString(file)).path("answers")));
+            for (String form : List.of("--json", "--plain")) {
+                Run byCase = Run.inside("plan", "--case", file.toString(), form);
+                Run byAnswers = Run.inside("plan", "--answers", answers.toString(), form);
+                assertThat(byAnswers).as(form).isEqualTo(byCase);
+                assertThat(byAnswers.err()).isEmpty();
+            }
+        }
+    }
+
+    /** R6: the list of questions and the list of flags are one list; a question that takes no flag is a gap. */
+    @Test
+    void everyQuestionHasAFlagThatIsRead() throws IOException {
+        Knowledge k = KnowledgeReader.read(Path.of("knowledge"));
+        List<String> gaps = new ArrayList<>();
+        int asked = 0;
+        for (Question q : k.questions()) {
+            gaps.addAll(gap("plan", q, value(q, k)));
+            asked++;
+        }
+        for (Question q : KnowledgeReader.forDiagnosis(Path.of("knowledge"), k).observations()) {
+            gaps.addAll(gap("diagnose", q, value(q, k)));
+            asked++;
+        }
+        assertThat(gaps).isEmpty();
+        assertThat(asked).isGreaterThan(150);
+        assertThat(Run.inside("plan", "material=wax", "cheese=1", "--no-input").code())
+                .as("and what is no question is refused")
+                .isEqualTo(2);
+    }
+
+    private static String value(Question q, Knowledge k) {
+        return switch (q.kind()) {
+            case "choice" -> q.choices().get(0).id();
+            case "material" -> k.materials().keySet().iterator().next();
+            default -> q.example();
+        };
+    }
+
+    /** A flag is there when a good value is not refused for its name, and a bad one is refused by the question. */
+    private static List<String> gap(String word, Question q, String value) {
+        String bad = "zzz 5 furlongs";
+        List<String> needed = new ArrayList<>(List.of(word, "--no-input"));
+        if (!q.id().equals("material")) {
+            needed.add("material=tin-silicone");
+        }
+        List<String> found = new ArrayList<>();
+        Run good = with(needed, q.id() + "=" + value);
+        if (good.code() != 0 && good.code() != 1 || !good.err().isEmpty()) {
+            found.add(q.id() + "=" + value + ": " + good.err().strip());
+        }
+        Run refused = with(needed, q.id() + "=" + bad);
+        if (refused.code() != 2 || !refused.err().contains("zzz")) {
+            found.add(q.id() + "=" + bad + ": " + refused.err().strip());
+        }
+        return found;
+    }
+
+    private static Run with(List<String> words, String more) {
+        List<String> all = new ArrayList<>(words);
+        all.add(more);
+        return Run.inside(all.toArray(String[]::new));
+    }
+
+    /** R15: what a prompt takes as a number of a choice or as a beginning, a program must say in full. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "material=tin",
+                "material=1",
+                "material=wax job=emb",
+                "material=wax job=5",
+                "material=wax kit=vac"
+            })
+    void beginningsAndNumbersOfChoicesAreForPromptsOnly(String flags) throws IOException {
+        Run byFlag = Run.inside(("plan --no-input " + flags).split(" "));
+        assertThat(byFlag.code()).as(byFlag.toString()).isEqualTo(2);
+        Path file = home.resolve("job.json");
+        Files.writeString(file, "{\"" + flags.replace("=", "\":\"").replace(" ", "\",\"") + "\"}");
+        Run byFile = Run.inside("plan", "--json", "--answers", file.toString());
+        assertThat(byFile.code()).as(byFile.toString()).isEqualTo(2);
+    }
+
+    /** R22: a result is one JSON value that says in which form it is, and nothing else is on standard output. */
+    @Test
+    void aResultForProgramsSaysItsForm() throws IOException {
+        for (String[] words : List.of(
+                new String[] {"plan", "--json", "material=tin-silicone", "batch-mass=1 kg"},
+                new String[] {"diagnose", "--json", "material=tin-silicone", "symptom=bubbles"},
+                new String[] {"figure", "lid-force", "lid-diameter=300", "target-pressure=30", "--json"})) {
+            Run run = Run.inside(words);
+            JsonNode json = Json.read(run.out());
+            assertThat(json.path("format").isInt()).as(String.join(" ", words)).isTrue();
+            assertThat(run.out()).doesNotContain("\u001b");
+        }
+        Run heard = Run.inside("diagnose", "--no-input", "--say", "tiny bubbles under the horns");
+        assertThat(heard.err()).as("a note is no result").contains("from \"");
+        assertThat(heard.out()).doesNotContain("Read symptom");
+    }
+}
