@@ -107,7 +107,9 @@ public final class AnswersJson {
         }
         throw new BadAnswer(
                 clean(id),
-                "'" + clean(id) + "' takes a text, a number, or null for don't know, not a list or an object.");
+                "'" + clean(id)
+                        + "' takes a text, a number, or null for don't know, not a list or an object. For example"
+                        + " {\"material\": \"tin-silicone\"}.");
     }
 
     private static String clean(String id) {

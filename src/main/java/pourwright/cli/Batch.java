@@ -42,7 +42,10 @@ final class Batch {
     ExitCode run(Path file, Answers given) {
         String text = text(file);
         if (text.isBlank()) {
-            throw new BadAnswer("answers", "The file of answers is empty. It holds one JSON object, or one a line.");
+            throw new BadAnswer(
+                    "answers",
+                    "The file of answers is empty. It holds one JSON object, or one a line, for example"
+                            + " {\"material\": \"tin-silicone\"}.");
         }
         if (whole(text)) {
             return one(text, "", given);
@@ -127,7 +130,10 @@ final class Batch {
         } catch (CharacterCodingException e) {
             throw new BadAnswer("answers", "The file of answers is not UTF-8 text.");
         } catch (IOException e) {
-            throw new BadAnswer("answers", "The file of answers " + file + " cannot be read.");
+            throw new BadAnswer(
+                    "answers",
+                    "The file of answers " + file
+                            + " cannot be read. Give the name of a JSON file, for example job.json, or - for standard input.");
         }
     }
 }

@@ -7,8 +7,8 @@ import java.util.Map;
 /** A door to a terminal that shows plain characters only: whatever else is said is spelled with them. */
 public final class AsciiDoor implements Door {
     private static final int ASCII = 128;
+    private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹⁻";
     private static final Map<Character, String> SPELLED = Map.ofEntries(
-            Map.entry('°', "deg"),
             Map.entry('·', "."),
             Map.entry('×', "x"),
             Map.entry('µ', "u"),
@@ -39,12 +39,12 @@ public final class AsciiDoor implements Door {
 
     @Override
     public String ask(String prompt, List<String> words) {
-        return door.ask(spelled(prompt), words);
+        return door.ask(spelled(prompt).replace(Wrap.JOIN, ' '), words);
     }
 
     @Override
     public void say(String line) {
-        String plain = spelled(line);
+        String plain = spelled(line).replace(Wrap.JOIN, ' ');
         if (plain.length() <= width()) {
             door.say(plain);
             return;
@@ -73,6 +73,17 @@ public final class AsciiDoor implements Door {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
+            boolean afterDigit = i > 0 && text.charAt(i - 1) >= '0' && text.charAt(i - 1) <= '9';
+            if (c == '°') {
+                // "20 °C" is "20 deg C", kept on one line; "45°" is "45 deg".
+                boolean scale = i + 1 < text.length() && Character.isLetter(text.charAt(i + 1));
+                out.append(afterDigit ? Wrap.JOIN + "deg" : "deg").append(scale ? String.valueOf(Wrap.JOIN) : "");
+                continue;
+            }
+            if (afterDigit && RAISED.indexOf(c) >= 0) {
+                // A power of a number must not read as more digits.
+                out.append('^');
+            }
             out.append(c < ASCII || c == Wrap.JOIN ? String.valueOf(c) : SPELLED.getOrDefault(c, basic(c)));
         }
         return out.toString();

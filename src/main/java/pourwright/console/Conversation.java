@@ -20,6 +20,7 @@ import pourwright.interview.AnswerReader;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.Question;
+import pourwright.units.DontKnow;
 import pourwright.units.Show;
 
 /** A conversation: one question at a time, then the answer, then whatever the person asks about it. */
@@ -47,6 +48,7 @@ public final class Conversation {
     private boolean reviewed;
     private boolean outOfTurn;
     private Set<String> idle = Set.of();
+    private int withoutNeeded;
 
     /** How a conversation ended. */
     public enum End {
@@ -257,6 +259,7 @@ public final class Conversation {
             Optional<Interviewer.Next> next = nextQuestion();
             if (next.isPresent() && (!enough || job.tooEarly(answers).isPresent())) {
                 reviewed = false;
+                askAgainOnlySoOften(next.get().question());
                 askOne(next.get());
                 talked = true;
             } else if (!talked || reviewed || job.endsWithItsResult() || review()) {
@@ -266,6 +269,17 @@ public final class Conversation {
                     return end.get();
                 }
             }
+        }
+    }
+
+    /** What nothing can be said without is asked again after "don't know", but not for ever. */
+    private void askAgainOnlySoOften(Question q) {
+        if (!answers.has(q.id())) {
+            return;
+        }
+        say(job.tooEarly(answers).orElse("This answer is needed: nothing can be said without it."));
+        if (++withoutNeeded >= SKIP_AFTER) {
+            throw new Quit();
         }
     }
 
@@ -290,6 +304,8 @@ public final class Conversation {
             } catch (BadAnswer e) {
                 say(e.getMessage());
                 forget(e.field());
+                // What cannot be is not offered again: Enter alone would go round in circles.
+                earlier.remove(e.field());
             }
         }
     }
@@ -299,6 +315,7 @@ public final class Conversation {
         Question q = next.question();
         show(next);
         int failures = 0;
+        int empty = 0;
         List<String> meanings = List.of();
         while (true) {
             String line = door.ask(q.id() + " > ", offered(q)).strip();
@@ -307,6 +324,8 @@ public final class Conversation {
                 String before = earlier.get(q.id());
                 if (before != null) {
                     line = before;
+                } else if (++empty >= SKIP_AFTER) {
+                    line = "don't know";
                 } else {
                     say("Nothing was typed. Answer, or type \"don't know\".");
                     continue;
@@ -398,8 +417,8 @@ public final class Conversation {
             knowledge.materials().values().forEach(m -> say("  " + m.id() + ": " + m.name()));
         }
         say(
-                "Words at every prompt: why (the reason for the question), back, answers, change NUMBER, enough (advice with what"
-                        + " is known), don't know, quit.");
+                "Words at every prompt: why, back, answers, change NUMBER, enough, don't know, quit. \"why\" gives the reason for"
+                        + " the question, \"enough\" the advice with what is known.");
     }
 
     private static double siOf(Question q, double value) {
@@ -511,6 +530,7 @@ public final class Conversation {
         }
         List<String> offered = resultWords().stream().map(w -> w.split(" ")[0]).toList();
         int width = door.width();
+        int nothing = 0;
         while (true) {
             String line = door.ask(job.word() + " > ", offered).strip();
             if (door.width() != width) {
@@ -519,6 +539,10 @@ public final class Conversation {
                 shown = job.result(answers, width, door.plain());
             }
             String word = line.toLowerCase(Locale.ROOT);
+            nothing = line.isEmpty() || DontKnow.typed(line) ? nothing + 1 : 0;
+            if (nothing >= SKIP_AFTER) {
+                word = "quit";
+            }
             String rest =
                     line.contains(" ") ? line.substring(line.indexOf(' ') + 1).strip() : "";
             String verb = Words.meant(word.contains(" ") ? word.substring(0, word.indexOf(' ')) : word, offered);

@@ -60,7 +60,7 @@ public final class DiagnoseJob implements Job {
     /** Each pair is raised once: a person who stands by both answers is not asked for ever. */
     @Override
     public Optional<Doubt> doubt(Answers answers) {
-        for (Contradiction c : diagnoser.diagnose(answers).contradictions()) {
+        for (Contradiction c : diagnoser.contradictions(answers)) {
             if (raised.add(Set.of(c.first(), c.second()))) {
                 return Optional.of(new Doubt(c.say(), List.of(c.first(), c.second())));
             }

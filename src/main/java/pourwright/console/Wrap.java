@@ -12,7 +12,7 @@ public final class Wrap {
     static final char JOIN = '\u00a0';
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("(?<=\\d) (?=(?:[µμmckMhd]?(?:m[²³]?|g|L|l|bar|Pa|s|W)|[m]?Pa·s"
-                    + "|[mcd]?m³/[smh]|L/(?:s|min)|kg/m³|g/(?:cm³|ml)|h|d|min|days?|hours?|minutes?|seconds?|inHg|torr|psi|cfm|cP"
+                    + "|[mcd]?m³/[smh]|L/(?:s|min)|kg/m³|g/(?:cm³|m[lL])|h|d|min|days?|hours?|minutes?|seconds?|weeks?|months?|years?|litres?|grams?|kelvin|inch(?:es)?|inHg|torr|psi|cfm|cP"
                     + "|°C|°F|K|J|N|%|Hz|lb|oz)(?![\\w/²³·]))");
     private static final int LEAST_WIDTH = 20;
 

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Facts;
 import pourwright.advice.Finding;
@@ -30,7 +31,7 @@ import pourwright.rulebook.Verb;
 
 /**
  * Ranks what can have gone wrong. The result depends on the answers and the knowledge alone; what is kept between calls
- * is only the table of evidence of each class.
+ * is the table of evidence of each class and what was worked out for the last answers.
  */
 public final class Diagnoser {
     private static final String UNKNOWN_CLASS = "";
@@ -39,6 +40,7 @@ public final class Diagnoser {
     private final Scale scale;
     private final Map<String, EvidenceTable> tables = new ConcurrentHashMap<>();
     private final LastJob tries = new LastJob();
+    private final AtomicReference<State> last = new AtomicReference<>();
 
     public Diagnoser(DiagnosticKnowledge k) {
         this.k = k;
@@ -79,6 +81,11 @@ public final class Diagnoser {
                         .toList());
     }
 
+    /** Answers that cannot both be true. */
+    public List<Contradiction> contradictions(Answers answers) {
+        return state(answers).contradictions();
+    }
+
     /** Single answers that would put another cause first, at most three. */
     public List<Diagnosis.Otherwise> otherwise(Answers answers) {
         return Turned.by(k, state(answers));
@@ -98,7 +105,17 @@ public final class Diagnoser {
                 material == null ? UNKNOWN_CLASS : material.id(), id -> EvidenceTable.draw(k, material));
     }
 
+    /** The state after these answers; each prompt asks for it several times over, so the last one is kept. */
     State state(Answers answers) {
+        State kept = last.get();
+        if (kept == null || !kept.answers().equals(answers)) {
+            kept = worked(answers);
+            last.set(kept);
+        }
+        return kept;
+    }
+
+    private State worked(Answers answers) {
         Knowledge base = k.base();
         Scope scope = new Scope(answers, base, true);
         MaterialClass material = scope.material();

@@ -104,7 +104,10 @@ public final class AnswerReader {
         }
         boolean words = !q.kind().equals("quantity") && !q.kind().equals("ratio");
         if (words && typed.length() > LONGEST) {
-            return new Again(TypedText.quote(typed) + " is too long for an answer to '" + q.id() + "'.", List.of());
+            return new Again(
+                    TypedText.quote(typed) + " is too long for an answer to '" + q.id() + "'. Accepted: at most "
+                            + LONGEST + " characters." + example(q),
+                    List.of());
         }
         String text = words ? ended(clean(typed)) : typed;
         return switch (q.kind()) {
@@ -232,7 +235,7 @@ public final class AnswerReader {
                         + " more (see 'pourwright questions')";
         return new Again(
                 TypedText.quote(text) + " is not an answer to '" + q.id() + "'. Accepted: " + accepted
-                        + ", or \"don't know\".",
+                        + ", or \"don't know\"." + example(q),
                 List.of());
     }
 

@@ -34,8 +34,7 @@ public final class Seal {
         }
     }
 
-    /** The checksum that tells one folder of knowledge from another. */
-    public static String digest(Path dir) throws IOException {
+    private static String digest(Path dir) throws IOException {
         try (Stream<Path> walk = Files.walk(dir)) {
             CRC32 sum = new CRC32();
             List<Path> files = walk.filter(Files::isRegularFile)

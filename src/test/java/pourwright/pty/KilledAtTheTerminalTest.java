@@ -30,8 +30,11 @@ class KilledAtTheTerminalTest {
             rig.kill();
         }
         try (Rig rig = Rig.in(home).run("plan")) {
-            assertThat(rig.opening()).contains("unfinished plan with 7 answers");
-            rig.reply("yes");
+            assertThat(rig.opening()).contains("unfinished plan with 7 answers", "\"quit\" leaves it");
+            rig.reply("quit");
+            assertThat(rig.exit()).isEqualTo(4);
+        }
+        try (Rig rig = Rig.in(home).run("resume")) {
             assertThat(missing(rig, given)).isEmpty();
             // R2: what comes back from the disk comes back as the default too, and so does "don't know".
             for (int i = given.size() - 1; i >= 0; i--) {
@@ -46,9 +49,16 @@ class KilledAtTheTerminalTest {
             assertThat(missing(rig, given)).isEmpty();
             rig.kill();
         }
+        try (Rig rig = Rig.in(home).run()) {
+            rig.prompt();
+            assertThat(rig.said("no")).as("it is offered, not forced").contains("Plan a pour, or diagnose");
+            rig.reply("quit");
+            assertThat(rig.exit()).isEqualTo(4);
+        }
         try (Rig rig = Rig.in(home).run("diagnose")) {
-            assertThat(rig.opening()).as("another word lets it not go unsaid").contains("unfinished plan");
-            assertThat(rig.said("no")).as("it is offered, not forced").contains("What is wrong with the part?");
+            assertThat(rig.opening())
+                    .as("another word lets it not go unsaid")
+                    .contains("unfinished plan with 7 answers");
             rig.kill();
         }
     }
