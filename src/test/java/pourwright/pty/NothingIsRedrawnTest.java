@@ -98,7 +98,7 @@ class NothingIsRedrawnTest {
             lines.addAll(rig.reply("figures"));
             rig.reply("quit");
             rig.exit();
-            assertThat(rig.raw()).matches("(?s)[\\x00-\\x7f]*").contains(" Pa.s", "degC");
+            assertThat(rig.raw()).matches("(?s)[\\x00-\\x7f]*").contains(" Pa.s", "deg C");
             assertThat(lines).allMatch(l -> l.length() <= 40 || !l.strip().contains(" "));
         }
     }
