@@ -15,11 +15,12 @@ import pourwright.advice.Strength;
 import pourwright.diagnosis.Diagnosis;
 import pourwright.facts.Answers;
 import pourwright.knowledge.Json;
+import pourwright.vents.VentAdvice;
 
 /**
  * A saved case.
  *
- * @param word what it is a case of: {@code plan} or {@code diagnose}
+ * @param word what it is a case of: {@code plan}, {@code diagnose} or {@code vents}
  * @param answers the answers, as given
  * @param verdict the verdict expected of them; empty for a diagnosis
  * @param findings ids of the findings expected, strongest first
@@ -42,7 +43,7 @@ public record CaseFile(
     private static final int FORMAT = 1;
     private static final int MOST_BYTES = 1_000_000;
     private static final int CAUSES = 3;
-    private static final List<String> WORDS = List.of("plan", "diagnose");
+    private static final List<String> WORDS = List.of("plan", "diagnose", "vents");
     private static final List<String> PARTS =
             List.of("format", "word", "answers", "expect", "outcome", "provenance", "note");
 
@@ -55,6 +56,17 @@ public record CaseFile(
     /** The case that a diagnosis makes. */
     public static CaseFile of(Diagnosis d, String provenance, String note) {
         return new CaseFile("diagnose", d.answers(), "", List.of(), expected(d), true, "", provenance, note);
+    }
+
+    /** The case that an advice on trapped air makes. */
+    public static CaseFile of(VentAdvice a, String provenance, String note) {
+        return new CaseFile(
+                "vents", a.answers(), a.verdict().word(), expected(a), List.of(), true, "", provenance, note);
+    }
+
+    /** What a case about trapped air pins: the rule that decided about each pocket, largest first. */
+    public static List<String> expected(VentAdvice a) {
+        return a.treatments().stream().map(t -> t.rule().id()).toList();
     }
 
     /** What a case of a diagnosis pins: the first three causes in their order. */
@@ -73,6 +85,11 @@ public record CaseFile(
     /** This case with what a consultation found put in as expected. */
     public CaseFile expecting(Consultation c) {
         return new CaseFile(word, answers, c.verdict().word(), expected(c), causes, ranked, outcome, provenance, note);
+    }
+
+    /** This case with what was found about trapped air put in as expected. */
+    public CaseFile expecting(VentAdvice a) {
+        return new CaseFile(word, answers, a.verdict().word(), expected(a), causes, ranked, outcome, provenance, note);
     }
 
     /** This case with what a diagnosis found put in as expected. */
@@ -143,7 +160,7 @@ public record CaseFile(
         out.put("word", word);
         out.set("answers", AnswersJson.write(answers));
         ObjectNode expect = out.putObject("expect");
-        if (word.equals("plan")) {
+        if (!word.equals("diagnose")) {
             expect.put("verdict", verdict);
             ArrayNode ids = expect.putArray("findings");
             findings.forEach(ids::add);

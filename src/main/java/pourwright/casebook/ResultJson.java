@@ -137,6 +137,11 @@ public final class ResultJson {
         return q;
     }
 
+    /** A quantity known exactly, SI, in the unit that suits it. */
+    static ObjectNode exactly(double si, Dimension d) {
+        return quantity(Estimate.exactly(si), d, Show.quantity(si, Show.bestUnit(si, d), d));
+    }
+
     /** A value that is never reached has no number: JSON knows no infinity. */
     private static void number(ObjectNode q, String name, double value) {
         if (Double.isInfinite(value)) {

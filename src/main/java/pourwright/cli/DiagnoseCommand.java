@@ -4,16 +4,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import pourwright.advice.BadAnswer;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
 import pourwright.casebook.DiagnosisJson;
-import pourwright.casebook.ResultJson;
 import pourwright.console.DiagnosisPage;
 import pourwright.diagnosis.Diagnoser;
 import pourwright.diagnosis.Diagnosis;
@@ -21,6 +17,7 @@ import pourwright.diagnosis.WordPicker;
 import pourwright.facts.Answers;
 import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Json;
+import pourwright.knowledge.Knowledge;
 
 /** Finds what went wrong with a part, or with many from a file. */
 @Command(
@@ -34,78 +31,38 @@ import pourwright.knowledge.Json;
         },
         description = "Find what went wrong with a part: causes, odds, the test, the repair, the change.",
         footer = "\"pourwright questions\" lists every id, for the part and for the job as done.")
-final class DiagnoseCommand implements Callable<Integer> {
+final class DiagnoseCommand extends JobCommand {
     private static final int MOST_TEXT = 2000;
-
-    private final Program program;
-
-    @Option(
-            names = "--answers",
-            paramLabel = "FILE",
-            description = "Read JSON: one object, or one a line; - is standard input.")
-    private Path answersFile;
-
-    @Option(names = "--case", paramLabel = "FILE", description = "Read the answers of a saved case.")
-    private Path caseFile;
 
     @Option(names = "--say", paramLabel = "TEXT", description = "What is seen, in your own words.")
     private String text;
 
-    @Option(names = "--json", description = "Print one JSON object per part.")
-    private boolean asJson;
-
-    @Parameters(paramLabel = "id=value", description = "Answers already known.")
-    private List<String> words = new ArrayList<>();
-
-    @Mixin
-    private SharedOptions shared = new SharedOptions();
+    private DiagnosticKnowledge knowledge;
+    private Diagnoser diagnoser;
+    private Map<String, String> heard = Map.of();
 
     DiagnoseCommand(Program program) {
-        this.program = program;
+        super(program);
     }
 
     @Override
-    public Integer call() {
-        boolean talks = answersFile == null && caseFile == null && !asJson && !shared.noInput;
-        DiagnosticKnowledge knowledge = program.knowledgeForDiagnosis(shared, talks);
-        Diagnoser diagnoser = new Diagnoser(knowledge);
-        AnswersJson reader = new AnswersJson(knowledge.base());
-        try {
-            Answers given = Given.read(words, reader);
-            Map<String, String> heard = Map.of();
-            if (text != null) {
-                WordPicker.Picked picked = picked(knowledge);
-                heard = picked.words();
-                given = Given.over(given, picked.answers());
-            }
-            if (answersFile != null && caseFile != null) {
-                throw new BadAnswer("answers", "Give either --answers or --case, not both.");
-            }
-            Map<String, String> read = heard;
-            if (answersFile != null) {
-                return new Batch(program, knowledge.base(), asJson, part -> show(diagnoser, part, read))
-                        .run(answersFile, given)
-                        .code();
-            }
-            if (caseFile != null) {
-                String word = CaseFile.wordOf(caseFile);
-                Answers all =
-                        Given.over(given, CaseFile.read(caseFile, word, reader).answers());
-                return show(diagnoser, all, read).code();
-            }
-            if (!talks) {
-                return show(diagnoser, given, read).code();
-            }
-            return Talk.diagnose(program, shared, () -> knowledge, given).code();
-        } catch (BadAnswer e) {
-            if (asJson) {
-                program.out().println(Json.write(ResultJson.error(e)));
-            }
-            return program.failed(e).code();
-        }
+    Knowledge knowledge(boolean talks) {
+        knowledge = program.knowledgeForDiagnosis(shared, talks);
+        diagnoser = new Diagnoser(knowledge);
+        return knowledge.base();
     }
 
-    private WordPicker.Picked picked(DiagnosticKnowledge knowledge) {
+    @Override
+    Answers withOptions(Answers given, AnswersJson reader) {
+        if (text == null) {
+            return given;
+        }
+        WordPicker.Picked picked = picked();
+        heard = picked.words();
+        return Given.over(given, picked.answers());
+    }
+
+    private WordPicker.Picked picked() {
         if (text.length() > MOST_TEXT) {
             throw new BadAnswer("say", "Say it in fewer than " + MOST_TEXT + " characters.");
         }
@@ -119,7 +76,14 @@ final class DiagnoseCommand implements Callable<Integer> {
         return picked;
     }
 
-    private ExitCode show(Diagnoser diagnoser, Answers answers, Map<String, String> heard) {
+    /** A case of a plan can be diagnosed too: its answers are the job as it was done. */
+    @Override
+    String wordOfCase(Path file) {
+        return CaseFile.wordOf(file);
+    }
+
+    @Override
+    ExitCode show(Answers answers) {
         if (answers.all().keySet().stream().noneMatch(id -> answers.get(id).isPresent())) {
             throw new BadAnswer(
                     "symptom",
@@ -136,8 +100,13 @@ final class DiagnoseCommand implements Callable<Integer> {
             List<String> lines = new ArrayList<>(page.first());
             lines.add("");
             lines.addAll(page.cautions());
-            lines.forEach(program.out()::println);
+            print(lines);
         }
         return ExitCode.ADVICE;
+    }
+
+    @Override
+    ExitCode talk(Answers given) {
+        return Talk.diagnose(program, shared, () -> knowledge, given);
     }
 }

@@ -1,10 +1,13 @@
 package pourwright.cli;
 
+import java.lang.reflect.Field;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import pourwright.console.Wrap;
 
@@ -13,6 +16,7 @@ final class HelpPage {
     static final int WIDTH = 80;
     private static final int OPTION_COLUMN = 20;
     private static final int WORD_COLUMN = 11;
+    private static final int MANY = 14;
     private static final String EXIT_CODES = "exitCodes";
 
     private HelpPage() {}
@@ -28,6 +32,7 @@ final class HelpPage {
         usage.width(WIDTH);
         usage.longOptionsMaxWidth(OPTION_COLUMN);
         line.getHelpSectionMap().put(EXIT_CODES, h -> exitCodes());
+        line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_OPTION_LIST, h -> options(h, line.getCommandSpec()));
         line.getHelpSectionMap().put(UsageMessageSpec.SECTION_KEY_COMMAND_LIST, h -> words(line));
         line.setHelpSectionKeys(List.of(
                 UsageMessageSpec.SECTION_KEY_HEADER_HEADING,
@@ -61,6 +66,29 @@ final class HelpPage {
             }
         });
         return out.toString();
+    }
+
+    /** Where a word has many options of its own, those that every job takes are named in a line. */
+    private static String options(Help help, CommandSpec spec) {
+        List<OptionSpec> own = spec.options().stream().filter(o -> !usual(o)).toList();
+        Help.Layout layout = help.createDefaultLayout();
+        boolean many =
+                spec.options().size() > MANY && own.size() < spec.options().size();
+        layout.addOptions(many ? own : spec.options(), help.createDefaultParamLabelRenderer());
+        if (!many) {
+            return layout.toString();
+        }
+        String names = spec.options().stream()
+                .filter(o -> usual(o) && !o.hidden())
+                .map(OptionSpec::longestName)
+                .collect(Collectors.joining(", "));
+        return layout + String.join("\n", Wrap.text(names + ": as for \"plan\".", WIDTH, "Also ", "  ")) + "\n";
+    }
+
+    private static boolean usual(OptionSpec option) {
+        Object owner = option.userObject();
+        return owner instanceof Field field
+                && (field.getDeclaringClass() == JobCommand.class || field.getDeclaringClass() == SharedOptions.class);
     }
 
     private static String exitCodes() {

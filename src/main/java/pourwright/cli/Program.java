@@ -25,7 +25,7 @@ import pourwright.rulebook.RuleBook;
 /** What every command needs: streams, environment, where the knowledge lies; and what becomes of faults. */
 final class Program {
     /** Words that consult: the rule bases are built while the command line and the knowledge are read. */
-    private static final Set<String> NEED_RULES = Set.of("plan", "resume", "replay", "rules");
+    private static final Set<String> NEED_RULES = Set.of("plan", "vents", "resume", "replay", "rules");
 
     private final InputStream in;
     private final PrintStream out;
@@ -108,6 +108,7 @@ final class Program {
         Map<String, Supplier<Object>> words = new LinkedHashMap<>();
         words.put("plan", () -> new PlanCommand(this));
         words.put("diagnose", () -> new DiagnoseCommand(this));
+        words.put("vents", () -> new VentsCommand(this));
         words.put("figure", () -> new FigureCommand(this));
         words.put("questions", () -> new QuestionsCommand(this));
         words.put("rules", () -> new RulesCommand(this));

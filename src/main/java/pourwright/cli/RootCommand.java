@@ -12,11 +12,10 @@ import pourwright.advice.BadAnswer;
         header = {
             "  pourwright                                    # talk it through",
             "  pourwright plan material=tin-silicone batch-mass=\"1.2 kg\"",
-            "  pourwright figure pump-down-time              # one figure on its own",
             "  pourwright WORD --help                        # examples and options of a word"
         },
         description =
-                "Plan a pour of silicone, polyurethane, epoxy, polyester or gypsum, and find what went wrong with a part.")
+                "Plan a pour of silicone, polyurethane, epoxy, polyester or gypsum, look for vents, and find what went wrong.")
 final class RootCommand implements Callable<Integer> {
     private final Program program;
 

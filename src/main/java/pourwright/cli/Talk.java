@@ -26,6 +26,7 @@ import pourwright.console.Job;
 import pourwright.console.Pick;
 import pourwright.console.PipeDoor;
 import pourwright.console.PlanJob;
+import pourwright.console.VentsJob;
 import pourwright.console.Wrap;
 import pourwright.diagnosis.Diagnoser;
 import pourwright.facts.Answers;
@@ -70,27 +71,39 @@ final class Talk {
                             .run();
                 }
             }
-            door.say("Plan a pour, or diagnose a bad part? (Enter = plan, or \"diagnose\")");
+            Wrap.text(
+                            "Plan a pour, look for vents, or diagnose a bad part? (Enter = plan, or \"vents\", \"diagnose\")",
+                            door.width(),
+                            "",
+                            "")
+                    .forEach(door::say);
             Optional<String> said = new Pick(
                             door,
                             "word > ",
-                            List.of("plan", "diagnose"),
-                            "A plan is for a pour still to come, a diagnosis for a part that came out wrong.")
+                            List.of("plan", "vents", "diagnose"),
+                            "A plan is for a pour still to come. Vents are for a mould still to be made. A diagnosis is for a"
+                                    + " part that came out wrong.")
                     .ask();
             if (said.isEmpty()) {
                 return Conversation.End.UNFINISHED;
             }
-            Job job = said.get().equals("diagnose")
-                    ? new DiagnoseJob(new Diagnoser(program.knowledgeForDiagnosis(shared, true)))
-                    : new PlanJob(Later.ready(reading));
+            Job job = job(said.get(), program, shared, () -> Later.ready(reading));
             return new Conversation(door, job, shop, Answers.NONE).run();
         });
+    }
+
+    private static Job job(String word, Program program, SharedOptions shared, Supplier<Knowledge> knowledge) {
+        return switch (word) {
+            case "diagnose" -> new DiagnoseJob(new Diagnoser(program.knowledgeForDiagnosis(shared, true)));
+            case "vents" -> new VentsJob(knowledge.get(), new MeshFiles(null), advice -> {});
+            default -> new PlanJob(knowledge.get());
+        };
     }
 
     /** A conversation that was left. */
     record Left(Job job, Answers answers) {
         String name() {
-            return job.word().equals("plan") ? "plan" : "diagnosis";
+            return Job.called(job.word());
         }
     }
 
@@ -100,9 +113,7 @@ final class Talk {
         if (!Journal.standsIn(shop) || ShopLock.isHeld(shop)) {
             return Optional.empty();
         }
-        Job job = Journal.wordLeft(shop).equals("diagnose")
-                ? new DiagnoseJob(new Diagnoser(program.knowledgeForDiagnosis(shared, true)))
-                : new PlanJob(program.knowledgeOfWorkshop(shared));
+        Job job = job(Journal.wordLeft(shop), program, shared, () -> program.knowledgeOfWorkshop(shared));
         return new Journal(shop, job.word())
                 .unfinished(new AnswersJson(job.knowledge()))
                 .map(answers -> new Left(job, answers));

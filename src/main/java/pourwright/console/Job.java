@@ -12,6 +12,15 @@ public interface Job {
     /** The word of the command line, also the prompt once the result is shown. */
     String word();
 
+    /** What a conversation about a word is called. */
+    static String called(String word) {
+        return switch (word) {
+            case "diagnose" -> "diagnosis";
+            case "vents" -> "search for trapped air";
+            default -> word;
+        };
+    }
+
     /** Everything known, with every question this job can ask. */
     Knowledge knowledge();
 

@@ -85,7 +85,7 @@ final class Keeping implements AutoCloseable {
         if (!ours && !standing.ids().isEmpty() && !journal.isGoneOnWith(answers, reader)) {
             state = State.WAITING;
             int n = standing.ids().size();
-            say.accept("An unfinished " + (standing.word().equals("diagnose") ? "diagnosis" : "plan") + " with " + n
+            say.accept("An unfinished " + Job.called(standing.word()) + " with " + n
                     + (n == 1 ? " answer" : " answers") + " stands in " + shop
                     + ". The first answer here takes its place; \"quit\" leaves it for \"pourwright resume\".");
             return;

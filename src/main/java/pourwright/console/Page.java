@@ -271,6 +271,9 @@ public final class Page {
         if (answer instanceof Answer.Ratio r) {
             return r.echo();
         }
+        if (answer instanceof Answer.Text t) {
+            return t.text();
+        }
         return answer instanceof Answer.Choice ch ? ch.id() : "don't know";
     }
 

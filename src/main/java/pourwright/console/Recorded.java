@@ -15,6 +15,7 @@ public final class Recorded implements Door {
     private static final String PROMPT_END = " > ";
     private static final Map<String, List<String>> AFTERWARDS = Map.of(
             "plan", List.of("how 1", "more", "cautions", "quit"),
+            "vents", List.of("how 1", "more", "cautions", "quit"),
             "diagnose", List.of("how 1", "prevent 1", "otherwise", "cautions", "quit"));
 
     private final Answers script;

@@ -41,6 +41,13 @@ public sealed interface Answer {
      */
     record Ratio(double first, double second, String by, String echo) implements Answer {}
 
+    /**
+     * Words taken as they are: the name of a file, or coordinates that only their reader understands.
+     *
+     * @param text what was typed
+     */
+    record Text(String text) implements Answer {}
+
     /** "Don't know": always an answer, never a "no". */
     record DontKnow() implements Answer {}
 }

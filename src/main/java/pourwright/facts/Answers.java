@@ -66,6 +66,13 @@ public final class Answers {
         return a instanceof Answer.Choice c ? List.of(c.id()) : List.of();
     }
 
+    /** The text given, or an empty string. */
+    public String text(String question) {
+        return get(question)
+                .map(a -> a instanceof Answer.Text t ? t.text() : "")
+                .orElse("");
+    }
+
     /** Question id to answer, in the order given. */
     public Map<String, Given> all() {
         return given;

@@ -1,5 +1,7 @@
 package pourwright.geometry;
 
+import java.util.BitSet;
+
 /** The air spaces of one mould in one attitude: their tree, and what each measures. */
 interface Air {
     JoinTree tree();
@@ -29,6 +31,9 @@ interface Air {
 
     /** Area of flat ceilings that air can leave sideways, where a film may stay, m2. */
     double flatCeilingM2();
+
+    /** The triangles that bound a piece above its sealing height, or null where the surface itself was not used. */
+    BitSet touched(int piece);
 
     /** Hands the parts of the boundary that lie above the sealing height of a piece to a painter. */
     void show(int piece, Painter painter);

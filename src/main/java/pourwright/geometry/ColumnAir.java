@@ -1,6 +1,7 @@
 package pourwright.geometry;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * Air spaces found on columns. It serves meshes whose parts overlap or touch, where the surface alone is not enough.
@@ -192,6 +193,11 @@ final class ColumnAir implements Air {
         double q = frame.h[mesh.triangles[3 * t + 1]];
         double r = frame.h[mesh.triangles[3 * t + 2]];
         return Math.max(p, Math.max(q, r)) - Math.min(p, Math.min(q, r)) <= tree.tie();
+    }
+
+    @Override
+    public BitSet touched(int piece) {
+        return null;
     }
 
     @Override

@@ -43,6 +43,16 @@ public final class Mesh {
         return triangles.length / 3;
     }
 
+    /** Greatest height u.x, m. */
+    public double highestM(Vec3 up) {
+        Vec3 unit = up.unit();
+        double high = Double.NEGATIVE_INFINITY;
+        for (int v : triangles) {
+            high = Math.max(high, local(v).dot(unit));
+        }
+        return high + origin.dot(unit);
+    }
+
     int vertexCount() {
         return xyz.length / 3;
     }

@@ -1,5 +1,7 @@
 package pourwright.geometry;
 
+import java.util.BitSet;
+
 /** The spaces behind a result, kept so that a picture can show them. */
 public final class Spaces {
     private final Air air;
@@ -8,6 +10,11 @@ public final class Spaces {
     Spaces(Air air, int[] pieceOfPocket) {
         this.air = air;
         this.pieceOfPocket = pieceOfPocket.clone();
+    }
+
+    /** The triangles that bound a pocket, or null where columns were used instead of the surface. */
+    BitSet touched(Pocket pocket) {
+        return air.touched(pieceOfPocket[pocket.id() - 1]);
     }
 
     /** Paints the parts of the surface that bound a pocket. */

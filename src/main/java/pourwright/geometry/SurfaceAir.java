@@ -1,6 +1,7 @@
 package pourwright.geometry;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * Air spaces found on the surface alone, exactly. It holds for a closed surface whose parts neither cross nor touch.
@@ -213,15 +214,32 @@ final class SurfaceAir implements Air {
     }
 
     @Override
+    public BitSet touched(int piece) {
+        double level = sealOrLowest(piece);
+        BitSet touched = new BitSet(mesh.triangleCount());
+        for (int t = 0; t < mesh.triangleCount(); t++) {
+            int top = highest(mesh, frame, t);
+            if (frame.h[top] > level && within(tree.label[top], piece)) {
+                touched.set(t);
+            }
+        }
+        return touched;
+    }
+
+    private boolean within(int label, int piece) {
+        int at = label;
+        while (at >= 0 && at != piece) {
+            at = tree.parent[at];
+        }
+        return at == piece;
+    }
+
+    @Override
     public void show(int piece, Painter painter) {
         double level = sealOrLowest(piece);
         ClippedTriangle clipped = new ClippedTriangle(mesh, frame);
         for (int t = 0; t < mesh.triangleCount(); t++) {
-            int at = tree.label[highest(mesh, frame, t)];
-            while (at >= 0 && at != piece) {
-                at = tree.parent[at];
-            }
-            if (at == piece && clipped.above(t, level)) {
+            if (within(tree.label[highest(mesh, frame, t)], piece) && clipped.above(t, level)) {
                 painter.shape(clipped.corners, clipped.count);
             }
         }

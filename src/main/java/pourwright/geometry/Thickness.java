@@ -14,7 +14,7 @@ final class Thickness {
     private double nearest;
     private int hit;
 
-    private Thickness(Mesh mesh) {
+    Thickness(Mesh mesh) {
         this.mesh = mesh;
         this.room = mesh.noiseM();
     }
@@ -33,8 +33,7 @@ final class Thickness {
                 continue;
             }
             Vec3 inwards = normal.times(-1 / length);
-            Vec3 middle = corner(t, 0).plus(corner(t, 1)).plus(corner(t, 2)).times(1.0 / 3);
-            cast(middle, inwards, t);
+            cast(middle(t), inwards, t);
             if (hit >= 0) {
                 Vec3 far = normal(hit);
                 if (far.dot(inwards) >= FACING * far.length()) {
@@ -45,11 +44,21 @@ final class Thickness {
         return thinnest;
     }
 
+    /** How far it is from a place along a direction to the surface, leaving out one triangle, m; not a number if never. */
+    double across(Vec3 from, Vec3 along, int self) {
+        cast(from, along, self);
+        return hit < 0 ? Double.NaN : nearest;
+    }
+
+    Vec3 middle(int t) {
+        return corner(t, 0).plus(corner(t, 1)).plus(corner(t, 2)).times(1.0 / 3);
+    }
+
     private Vec3 corner(int t, int i) {
         return mesh.local(mesh.triangles[3 * t + i]);
     }
 
-    private Vec3 normal(int t) {
+    Vec3 normal(int t) {
         Vec3 p = corner(t, 0);
         return corner(t, 1).minus(p).cross(corner(t, 2).minus(p));
     }

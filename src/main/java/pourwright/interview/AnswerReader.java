@@ -114,6 +114,7 @@ public final class AnswerReader {
             case "quantity" -> quantity(q, typed, prompt);
             case "ratio" -> ratio(typed, prompt);
             case "material" -> material(q, text, prompt);
+            case "text" -> text(q, typed);
             default -> choice(q, text, prompt);
         };
     }
@@ -146,6 +147,14 @@ public final class AnswerReader {
         return reading instanceof DontKnow
                 ? new Understood(new Answer.DontKnow())
                 : new Again(((Bad) reading).sentence(), List.of());
+    }
+
+    /** Kept as typed but for control characters: two spaces in the name of a file are two spaces. */
+    private static Outcome text(Question q, String typed) {
+        String plain = typed.replaceAll("[\\p{Cc}\\p{Cf}]", "").strip();
+        return plain.isEmpty()
+                ? new Again("Nothing was typed for '" + q.id() + "'." + example(q), List.of())
+                : new Understood(new Answer.Text(plain));
     }
 
     private Outcome material(Question q, String text, boolean prompt) {

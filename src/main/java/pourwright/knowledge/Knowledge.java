@@ -22,6 +22,7 @@ import pourwright.units.UnitBook;
  * @param processes ways of working, by id
  * @param agents what can spoil a cure, by id
  * @param steps words of the timetable, by id
+ * @param decisions what can be done about a pocket of air, by id, the cheapest sure way first
  */
 public record Knowledge(
         List<Question> questions,
@@ -35,7 +36,8 @@ public record Knowledge(
         Map<String, PumpKind> pumps,
         Map<String, WayOfWorking> processes,
         Map<String, Agent> agents,
-        Map<String, StepWords> steps) {
+        Map<String, StepWords> steps,
+        Map<String, PocketDecision> decisions) {
 
     /** This knowledge with other questions to look up; the questions of a plan stay the same. */
     Knowledge withQuestionsById(Map<String, Question> byId) {
@@ -51,7 +53,8 @@ public record Knowledge(
                 pumps,
                 processes,
                 agents,
-                steps);
+                steps,
+                decisions);
     }
 
     /** The question with that id. */

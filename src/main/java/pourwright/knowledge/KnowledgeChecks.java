@@ -58,6 +58,7 @@ final class KnowledgeChecks {
                             EFFECTS.contains(e.effect()), "agent '" + id + "'", "an effect is one of " + EFFECTS));
         });
         k.steps().forEach((id, s) -> source(s.source(), "step '" + id + "'"));
+        k.decisions().forEach((id, d) -> source(d.source(), "decision '" + id + "'"));
         questions();
     }
 
@@ -85,8 +86,8 @@ final class KnowledgeChecks {
                     require(q.min() < q.max(), where, "its range is empty");
                 }
                 case "choice" -> require(q.choices().size() > 1, where, "it has no choices");
-                case "material", "ratio" -> {}
-                default -> throw new KnowledgeFault(where + ": kind must be material, choice, quantity or ratio");
+                case "material", "ratio", "text" -> {}
+                default -> throw new KnowledgeFault(where + ": kind must be material, choice, quantity, ratio or text");
             }
             if (q.unknown() != null) {
                 source(q.unknown().source(), where);

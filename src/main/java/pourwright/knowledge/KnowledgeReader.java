@@ -50,7 +50,7 @@ public final class KnowledgeReader {
 
     private Knowledge readAll() {
         List<Question> questions = new ArrayList<>();
-        for (String file : List.of("plan.json", "single-figures.json")) {
+        for (String file : List.of("plan.json", "single-figures.json", "mesh.json")) {
             questions.addAll(object(dir.resolve("questions").resolve(file)).list("questions", Readings::question));
         }
         Map<String, MaterialClass> materials = new TreeMap<>();
@@ -84,7 +84,8 @@ public final class KnowledgeReader {
                 object(dir.resolve("pumps.json")).map("pumps", Readings::pump),
                 object(dir.resolve("choices-of-process.json")).map("processes", Readings::process),
                 Collections.unmodifiableMap(agents),
-                object(dir.resolve("steps.json")).map("steps", Readings::step));
+                object(dir.resolve("steps.json")).map("steps", Readings::step),
+                object(dir.resolve("decisions.json")).map("decisions", Readings::decision));
     }
 
     /**

@@ -50,7 +50,8 @@ public final class Overlay {
                 shipped.pumps(),
                 shipped.processes(),
                 shipped.agents(),
-                shipped.steps());
+                shipped.steps(),
+                shipped.decisions());
         KnowledgeChecks.check(all);
         return all;
     }

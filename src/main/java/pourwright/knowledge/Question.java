@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param id stable id, also the name of the answer on the command line
  * @param section which part of the job it belongs to
  * @param ask the question as a person hears it
- * @param kind {@code material}, {@code choice}, {@code quantity} or {@code ratio}
+ * @param kind {@code material}, {@code choice}, {@code quantity}, {@code ratio} or {@code text}
  * @param help how to find the answer
  * @param quantity the dimension of a quantity
  * @param unit the unit of a bare number
@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param bare set when a bare number is read in {@code unit} on the command line although a prompt asks about it
  * @param choices the choices of a choice question
  * @param unknown what stands in when nobody knows, or null when nothing can
- * @param asked false for quantities that only single figures use
+ * @param asked false for what no interview about a plan asks
  * @param several true when more than one choice can hold at once
  * @param fact what the answer is about: observations of one fact count as evidence once; the id itself unless said
  * @param effort how an answer is found: {@code look}, {@code recall} or {@code test}
@@ -55,6 +55,13 @@ public record Question(
         picture = List.copyOf(picture);
         families = List.copyOf(families);
         tries = List.copyOf(tries);
+    }
+
+    /** The same question in other words. */
+    public Question asking(String words) {
+        return new Question(
+                id, section, words, kind, help, quantity, unit, min, max, example, bare, choices, unknown, asked,
+                several, fact, effort, picture, families, tries);
     }
 
     /** True when it makes sense for this class of material; one for some families only never does for an unknown one. */

@@ -172,6 +172,10 @@ final class Readings {
         return new BaseRates(t.text("source"), t.textOr("note", null), Collections.unmodifiableMap(symptoms));
     }
 
+    static PocketDecision decision(Tree t) {
+        return new PocketDecision(t.text("name"), t.text("does"), t.text("source"));
+    }
+
     static StepWords step(Tree t) {
         return new StepWords(t.text("say"), t.textOr("watch", null), t.text("source"));
     }

@@ -23,6 +23,7 @@ final class Schemas {
             Map.entry("pumps.json", "pumps"),
             Map.entry("choices-of-process.json", "processes"),
             Map.entry("steps.json", "steps"),
+            Map.entry("decisions.json", "decisions"),
             Map.entry("materials", "material"),
             Map.entry("guidelines", "guidelines"),
             Map.entry("questions", "questions"),

@@ -41,21 +41,36 @@ class ArchitectureTest {
             Map.entry("figures", Set.of("facts", "physics", "knowledge", "units")),
             Map.entry("rulebook", Set.of("facts")),
             Map.entry("advice", Set.of("rulebook", "figures", "facts", "physics", "knowledge", "units")),
+            Map.entry(
+                    "vents",
+                    Set.of("advice", "rulebook", "figures", "facts", "geometry", "physics", "knowledge", "units")),
             Map.entry("interview", Set.of("advice", "rulebook", "figures", "facts", "knowledge", "units")),
             Map.entry("diagnosis", Set.of("interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
             Map.entry(
                     "casebook",
-                    Set.of("diagnosis", "interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
-            Map.entry(
-                    "console",
                     Set.of(
-                            "casebook",
                             "diagnosis",
+                            "vents",
                             "interview",
                             "advice",
                             "rulebook",
                             "figures",
                             "facts",
+                            "geometry",
+                            "knowledge",
+                            "units")),
+            Map.entry(
+                    "console",
+                    Set.of(
+                            "casebook",
+                            "diagnosis",
+                            "vents",
+                            "interview",
+                            "advice",
+                            "rulebook",
+                            "figures",
+                            "facts",
+                            "geometry",
                             "knowledge",
                             "units")),
             Map.entry(
@@ -64,11 +79,13 @@ class ArchitectureTest {
                             "console",
                             "casebook",
                             "diagnosis",
+                            "vents",
                             "interview",
                             "advice",
                             "rulebook",
                             "figures",
                             "facts",
+                            "geometry",
                             "knowledge",
                             "units"))));
 
@@ -92,7 +109,8 @@ class ArchitectureTest {
         "pourwright.rulebook..",
         "pourwright.advice..",
         "pourwright.interview..",
-        "pourwright.diagnosis.."
+        "pourwright.diagnosis..",
+        "pourwright.vents.."
     };
 
     private static String part(JavaClass c) {
