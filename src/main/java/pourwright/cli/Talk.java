@@ -46,8 +46,9 @@ final class Talk {
         Future<Knowledge> reading = Later.read(() -> program.knowledgeOfWorkshop(shared));
         Path shop = program.shop(shared.shop);
         return with(program, shared, door -> {
-            String greeting = "Pourwright plans a pour or finds what went wrong, and says why. It does not replace the"
-                    + " safety data sheet.";
+            String greeting =
+                    "Pourwright plans a pour, looks for vents or finds what went wrong, and says why. It does not"
+                            + " replace the safety data sheet.";
             Wrap.text(greeting, door.width(), "", "").forEach(door::say);
             Optional<Left> left = left(program, shared, shop);
             if (left.isPresent()) {

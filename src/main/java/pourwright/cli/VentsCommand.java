@@ -28,7 +28,7 @@ import pourwright.vents.VentAdvice;
             "  pourwright vents --mesh ear.stl --unit mm --around   # rubber around a master",
             "  pourwright vents undercut-width=8mm undercut-depth=20mm undercut-blind=yes"
         },
-        description = "Decide whether a mould needs vents, from a mesh or a place you describe.",
+        description = "Decide whether a mould needs vents: from a mesh or a place you describe.",
         footer = "Places are in units of the mesh. \"pourwright questions\" lists every id.")
 final class VentsCommand extends JobCommand {
     private Knowledge knowledge;

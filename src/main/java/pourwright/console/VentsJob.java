@@ -23,7 +23,7 @@ public final class VentsJob implements Job {
     /** What is asked about a mesh, in this order; the shape comes before the liquid. */
     private static final List<String> ABOUT_MESH = List.of("mesh-unit", "mesh-size-right", "mesh-is");
 
-    private static final List<String> HOW_IT_STANDS = List.of("mesh-up", "mesh-gate", "mesh-not-up");
+    private static final List<String> HOW_IT_STANDS = List.of("show-face-up", "mesh-up", "mesh-gate", "mesh-not-up");
     /** Of a plan's questions only these bear on trapped air. */
     private static final Set<String> FROM_A_PLAN = Set.of("job", "kit", "mould-fits", "show-face-up", "undercut-reach");
 
@@ -36,6 +36,9 @@ public final class VentsJob implements Job {
     private final Consumer<VentAdvice> found;
     private String loadedName = "";
     private Mesh loaded;
+    private boolean unitRefused;
+    private Answers lastAnswers = Answers.NONE;
+    private VentAdvice lastAdvice;
 
     /**
      * @param shapes reads mesh files
@@ -81,6 +84,7 @@ public final class VentsJob implements Job {
     }
 
     private Optional<Interviewer.Next> meshed(Answers answers) {
+        askAgainAfterAWrongSize(answers);
         for (String id : ABOUT_MESH) {
             if (answers.get(id).isEmpty()) {
                 return id.equals("mesh-size-right") ? sizeShown(answers) : ask(id, reason(id));
@@ -99,8 +103,26 @@ public final class VentsJob implements Job {
             if (matters && !answers.has(id)) {
                 return ask(id, reason(id));
             }
+            // A place that cannot be read is asked again at once, not at the end.
+            MeshRequest.of(answers);
         }
+        // What lies off the surface shows only now, and is asked again too.
+        advise(answers);
         return Optional.empty();
+    }
+
+    /** A wrong size means a wrong unit: the unit is asked again, and then the size it makes. */
+    private void askAgainAfterAWrongSize(Answers answers) {
+        if (!answers.choice("mesh-size-right").equals("no")
+                || answers.get("mesh-unit").isEmpty()) {
+            return;
+        }
+        if (!unitRefused) {
+            unitRefused = true;
+            throw new BadAnswer("mesh-unit", "Then the unit is another one.");
+        }
+        unitRefused = false;
+        throw new BadAnswer("mesh-size-right", "With the new unit the size is another.");
     }
 
     private Optional<Interviewer.Next> sizeShown(Answers answers) {
@@ -149,6 +171,7 @@ public final class VentsJob implements Job {
             case "mesh-unit" -> "The file holds bare numbers. Volume, and so every bubble, hangs on the unit.";
             case "mesh-is" ->
                 "Resin fills the inside of a shape, rubber the space around it. Air hides on opposite sides.";
+            case "show-face-up" -> "What can be turned or leaned may need no vent at all.";
             case "mesh-up" -> "Air collects under whatever is highest. Turned over, it collects elsewhere.";
             case "mesh-gate" -> "The gate lets air out as well, as long as it stands above the liquid.";
             default -> "The side that is up gets the vents and their marks.";
@@ -157,14 +180,6 @@ public final class VentsJob implements Job {
 
     private Question question(String id) {
         return knowledge.question(id).orElseThrow();
-    }
-
-    /** A wrong size means a wrong unit: both are asked again. */
-    @Override
-    public Optional<Doubt> doubt(Answers answers) {
-        return answers.choice("mesh-size-right").equals("no")
-                ? Optional.of(new Doubt("Then the unit is another one.", List.of("mesh-unit", "mesh-size-right")))
-                : Optional.empty();
     }
 
     @Override
@@ -201,6 +216,14 @@ public final class VentsJob implements Job {
      * @throws BadAnswer when an answer cannot be used
      */
     public VentAdvice advise(Answers answers) {
+        if (lastAdvice == null || !lastAnswers.equals(answers)) {
+            lastAdvice = fresh(answers);
+            lastAnswers = answers;
+        }
+        return lastAdvice;
+    }
+
+    private VentAdvice fresh(Answers answers) {
         Optional<MeshRequest> request = MeshRequest.of(answers);
         if (request.isEmpty()) {
             return VentAdvisor.described(answers, knowledge);
@@ -208,7 +231,12 @@ public final class VentsJob implements Job {
         try {
             return VentAdvisor.fromMesh(answers, knowledge, request.get(), mesh(request.get()));
         } catch (MeshFault e) {
-            throw new BadAnswer("mesh-file", e.getMessage());
+            String about = e.getMessage();
+            throw new BadAnswer(
+                    about.startsWith("The gate")
+                            ? "mesh-gate"
+                            : about.startsWith("The vent") ? "mesh-vents" : "mesh-file",
+                    about);
         }
     }
 

@@ -6,13 +6,14 @@ import java.util.List;
 
 /**
  * The thickest lump of a solid: the largest ball that fits inside. Heat must cross its radius to leave. Balls are started
- * between facing walls and pushed away from the nearest wall until they cannot grow; the largest wins. An estimate from below.
+ * between facing walls and moved until they cannot grow; the largest wins. An estimate from below.
  */
 public final class Lump {
     private static final int RAYS = 2000;
-    private static final int CLIMBS = 40;
-    private static final int STEPS = 60;
-    private static final double SHRINK = 0.7;
+    private static final int CLIMBS = 12;
+    private static final int DIRECTIONS = 27;
+    private static final double FINE = 2e-3;
+    private static final double TINY = 1e-6;
 
     private final Mesh mesh;
     private final Nearest nearest;
@@ -51,35 +52,34 @@ public final class Lump {
         return balls.stream().limit(CLIMBS).mapToDouble(this::grown).max().orElse(0);
     }
 
+    /** A step shorter than the ball's radius stays inside it, and so inside the solid. */
     private double grown(Ball start) {
         Ball best = start;
-        double stride = start.radius();
-        for (int i = 0; i < STEPS; i++) {
-            nearest.find(best.middle());
-            Vec3 away = best.middle().minus(nearest.point);
-            double length = away.length();
-            if (length == 0) {
-                break;
-            }
-            Vec3 moved = best.middle().plus(away.times(stride / length));
-            double radius = nearest.find(moved);
-            // Out through the far wall a ball would grow without end: from one place to the next it grows by the way at
-            // most.
-            boolean inside = radius > best.radius() && radius <= best.radius() + stride && stays(best.middle(), moved);
-            if (inside) {
-                best = new Ball(moved, radius);
+        double stride = start.radius() / 2;
+        while (stride > FINE * start.radius()) {
+            Ball better = better(best, stride);
+            if (better == null) {
+                stride /= 2;
             } else {
-                stride *= SHRINK;
+                best = better;
             }
         }
         return best.radius();
     }
 
-    /** Whether a ball's middle can move there without crossing the surface. */
-    private boolean stays(Vec3 from, Vec3 to) {
-        Vec3 way = to.minus(from);
-        double length = way.length();
-        double across = new Thickness(mesh).across(from, way.times(1 / length), -1);
-        return Double.isNaN(across) || across > length;
+    /** A larger ball one step away in any of 26 directions, or null. */
+    private Ball better(Ball from, double stride) {
+        for (int i = 0; i < DIRECTIONS; i++) {
+            Vec3 way = new Vec3(i % 3 - 1, i / 3 % 3 - 1, i / 9 - 1);
+            if (way.length() == 0) {
+                continue;
+            }
+            Vec3 moved = from.middle().plus(way.times(stride / way.length()));
+            double radius = nearest.find(moved);
+            if (radius > from.radius() * (1 + TINY)) {
+                return new Ball(moved, radius);
+            }
+        }
+        return null;
     }
 }

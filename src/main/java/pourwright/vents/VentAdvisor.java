@@ -179,13 +179,19 @@ public final class VentAdvisor {
         List<Treatment> treatments = trapped.pockets().stream()
                 .map(p -> pockets.of(p, freed(leans, p), leans.getOrDefault(p.id(), Optional.empty()), vents))
                 .toList();
-        int asked = request.attitudes() >= 0 ? request.attitudes() : request.upGiven() ? 0 : USUAL_ATTITUDES;
+        int asked = request.attitudes() >= 0 ? request.attitudes() : turns(request) ? USUAL_ATTITUDES : 0;
         List<Attitude> attitudes = asked == 0 ? List.of() : attitudes(request, mesh, setup, pockets, asked);
         Answers whole = vents > 0 ? Typed.quantity(job, "undercut-count", vents, "1", Dimension.NUMBER) : job;
         Consultation c = Advisor.consult(whole, knowledge);
         MeshFindings found = new MeshFindings(mesh, setup, trapped, plan, attitudes, asked);
         boolean sound = vents == 0 && plan.enough() && !trapped.noOutlet();
         return advice(c, Optional.of(found), treatments, 1, sound ? Verdict.GO : Verdict.CHANGE);
+    }
+
+    /** Other ways up are looked for unless the one that was given must be kept. */
+    private boolean turns(MeshRequest request) {
+        String may = job.choice("show-face-up");
+        return may.equals("yes") || may.isEmpty() && !request.upGiven();
     }
 
     private static Optional<Boolean> freed(Map<Integer, Optional<Vec3>> leans, Pocket pocket) {
