@@ -194,7 +194,9 @@ public final class VentsPage {
 
     private String what(Treatment t) {
         String air = t.figure("pocket-volume")
-                .map(v -> new Wording(knowledge, t.job().answers(), t.job().figures()).show(v))
+                .map(v -> v.si().exact()
+                        ? volume(v.si().typical())
+                        : new Wording(knowledge, t.job().answers(), t.job().figures()).show(v))
                 .orElse("air");
         if (t.pocket().isEmpty()) {
             return (a.count() > 1 ? a.count() + " places, each " : "This place, ") + air + " of air:";
@@ -251,8 +253,9 @@ public final class VentsPage {
                 ""));
         int n = 0;
         for (Attitude at : m.attitudes()) {
-            String trapped =
-                    at.trappedM3() > 0 ? volume(at.trappedM3()) + " trapped without" : "no air trapped otherwise";
+            String trapped = at.trappedM3() > 0
+                    ? volume(at.trappedM3()) + " trapped without"
+                    : at.vents() > 0 ? "or nothing fills" : "no air trapped";
             out.addAll(wrap(
                     direction(at.up()) + " up: " + counted(at.vents(), "vent") + ", " + trapped + ", "
                             + length(at.fillHeightM()) + " high.",

@@ -76,11 +76,16 @@ final class Belief {
         if (ruledOut.contains(cause)) {
             return Double.NEGATIVE_INFINITY;
         }
+        return prior(cause) + Math.max(-cap, Math.min(cap, told(cause)));
+    }
+
+    /** All evidence about a cause, before the cap. */
+    private int told(String cause) {
         int sum = 0;
         for (Evidence e : strongest.getOrDefault(cause, Map.of()).values()) {
             sum += e.decibans();
         }
-        return prior(cause) + Math.max(-cap, Math.min(cap, sum));
+        return sum;
     }
 
     double probability(String cause) {
@@ -96,12 +101,17 @@ final class Belief {
         return all;
     }
 
-    /** Causes from the most to the least likely; equals by name, so that the order is always the same. */
+    /**
+     * Causes from the most to the least likely. Of causes that the cap makes equal, the one with more evidence comes
+     * first; then by name, so that the order is always the same.
+     */
     List<String> ranked() {
         Map<String, Double> scores = new HashMap<>();
         causes().forEach(c -> scores.put(c, decibans(c)));
         return scores.keySet().stream()
-                .sorted(Comparator.comparingDouble((String c) -> -scores.get(c)).thenComparing(c -> c))
+                .sorted(Comparator.comparingDouble((String c) -> -scores.get(c))
+                        .thenComparingInt(c -> -told(c))
+                        .thenComparing(c -> c))
                 .toList();
     }
 }

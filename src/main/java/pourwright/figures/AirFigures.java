@@ -1,6 +1,7 @@
 package pourwright.figures;
 
 import static pourwright.figures.FigureDef.figure;
+import static pourwright.figures.Input.giveOrTake;
 import static pourwright.figures.Input.guides;
 import static pourwright.figures.Input.in;
 
@@ -15,8 +16,8 @@ import pourwright.units.Dimension;
 /** The air of the workshop: its pressure, what a gauge means in it, its damp, and the temperatures it sets. */
 final class AirFigures {
 
-    /** What a usual dial may be off by, at worst; common practice. */
-    private static final double DIAL_ERROR_PA = 3000;
+    /** What a plain dial may be off by, at worst. */
+    private static final String DIAL_ERROR = "dial-error";
 
     private AirFigures() {}
 
@@ -37,15 +38,18 @@ final class AirFigures {
                                 "absolute-pressure",
                                 "What does my gauge reading mean here?",
                                 Dimension.PRESSURE,
-                                "local air pressure minus a reading below local air; an absolute gauge as read",
+                                "local air pressure minus a reading below local air, give or take the error of a dial; an absolute gauge as read",
                                 "common-practice",
-                                "as good as the gauge: a dial is off by 10 to 30 mbar",
+                                "as good as the gauge: a dial is off by up to 30 mbar either way, which is in the range",
+                                Formula.byWhen(
+                                        s -> kind(s) == GaugeKind.BELOW_LOCAL_AIR,
+                                        (s, x) -> behindDial(x[0], x[1], x[2]),
+                                        in("typed:gauge-reading"),
+                                        in("barometric-pressure").up(),
+                                        giveOrTake(DIAL_ERROR).up()),
                                 Formula.byWhen(
                                         s -> kind(s) != null,
-                                        (s, x) -> Gauge.absolutePa(
-                                                kind(s) == GaugeKind.BELOW_LOCAL_AIR ? Math.abs(x[0]) : x[0],
-                                                kind(s),
-                                                x[1]),
+                                        (s, x) -> Gauge.absolutePa(x[0], kind(s), x[1]),
                                         in("typed:gauge-reading"),
                                         in("barometric-pressure").up()))
                         .where(AirFigures::dialError),
@@ -110,9 +114,15 @@ final class AirFigures {
                                 in("raw:humidity").down())));
     }
 
+    /** The pressure behind a dial that is off by so much; no vacuum is deeper than none at all. */
+    private static double behindDial(double readingPa, double barometerPa, double errorPa) {
+        double asReadPa = Gauge.absolutePa(Math.abs(readingPa), GaugeKind.BELOW_LOCAL_AIR, barometerPa);
+        return Math.max(0, asReadPa + errorPa);
+    }
+
     /** Near the bottom of a dial its own error is as large as what is left. */
     private static String dialError(Scope job, Estimate own) {
-        return kind(job) == GaugeKind.BELOW_LOCAL_AIR && own.typical() < DIAL_ERROR_PA
+        return kind(job) == GaugeKind.BELOW_LOCAL_AIR && own.typical() < job.guideline(DIAL_ERROR)
                 ? "a dial is off by 10 to 30 mbar, which is more than is left here: only an absolute gauge can tell"
                 : "";
     }

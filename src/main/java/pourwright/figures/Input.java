@@ -4,6 +4,7 @@ package pourwright.figures;
  * One input of a formula: a figure, an answer, a class value or a guideline, by name.
  *
  * @param name its name; {@code guide:} before it means a guideline, {@code guides:} three that make a range,
+ *     {@code error:} one that an instrument may be off by either way,
  *     {@code typed:} an answer that was really typed, {@code kind:} the pump kind's usual value, {@code raw:} an answer,
  *     class value or default of that name even where a figure has the same name
  * @param direction how the result moves when the input grows
@@ -34,6 +35,11 @@ record Input(String name, Direction direction, Double neutral) {
     /** Three guidelines that together make a range; {@code none} stands for zero. */
     static Input guides(String low, String typical, String high) {
         return new Input("guides:" + low + "," + typical + "," + high, Direction.FREE, null);
+    }
+
+    /** What an instrument may be off by, either way; what it showed was typed, and stays known. */
+    static Input giveOrTake(String guideline) {
+        return new Input("error:" + guideline, Direction.FREE, null);
     }
 
     Input up() {

@@ -204,6 +204,11 @@ public final class Scope {
             Estimate range = new Estimate(orNone(g[0]), orNone(g[1]), orNone(g[2]));
             return Optional.of(plain(name, Dimension.NUMBER, range, Basis.CLASS, new TreeSet<>()));
         }
+        if (name.startsWith("error:")) {
+            double most = guideline(name.substring("error:".length()));
+            return Optional.of(
+                    plain(name, Dimension.NUMBER, new Estimate(-most, 0, most), Basis.TYPED, new TreeSet<>()));
+        }
         if (name.startsWith("typed:")) {
             return typed(name.substring("typed:".length()));
         }

@@ -94,6 +94,17 @@ public final class TimeFigures {
                                         in("liquid-temperature").down()))
                         .where(KNOWN_MASS.and(KNOWN_WARMTH)),
                 figure(
+                        "pour-by",
+                        "By when should the pour be done?",
+                        Dimension.TIME,
+                        "working time × the share of it after which a mix is thick",
+                        "common-practice",
+                        "from the start of mixing; viscosity climbs all the way, so the limit is soft",
+                        Formula.of(
+                                x -> x[0] * x[1],
+                                in("working-time").up(),
+                                guide("pour-share-late").up())),
+                figure(
                         "mixing-time",
                         "How long does mixing take?",
                         Dimension.TIME,

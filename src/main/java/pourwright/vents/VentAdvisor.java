@@ -40,6 +40,7 @@ public final class VentAdvisor {
     /** Attitudes that are measured again with every rule, after a search by volume alone. */
     private static final int MEASURED = 9;
 
+    private static final double APART_DEGREES = 15;
     private static final int SHOWN_ATTITUDES = 3;
     private static final int USUAL_ATTITUDES = 200;
     /** Advice about other things than the mould belongs to a plan. */
@@ -226,9 +227,14 @@ public final class VentAdvisor {
         double limitM3 = VentLimit.volumeM3(pockets);
         List<Attitude> found = Attitudes.search(mesh, setup, count, allowed, pocket -> pocket.volumeM3() >= limitM3);
         List<Attitude> measured = new ArrayList<>();
-        for (Attitude a : found.subList(0, Math.min(MEASURED, found.size()))) {
-            measured.add(Attitudes.measure(
-                    mesh, setup.withUp(a.up()), pocket -> pockets.takesVent(pocket, Optional.empty())));
+        for (Attitude a : found) {
+            // A stand a few degrees beside one that is on the list already tells nobody anything.
+            boolean other = measured.stream()
+                    .noneMatch(m -> Directions.within(m.up(), APART_DEGREES).test(a.up()));
+            if (other && measured.size() < MEASURED) {
+                measured.add(Attitudes.measure(
+                        mesh, setup.withUp(a.up()), pocket -> pockets.takesVent(pocket, Optional.empty())));
+            }
         }
         measured.sort(Comparator.comparingInt(Attitude::vents)
                 .thenComparingDouble(a -> (float) a.trappedM3())

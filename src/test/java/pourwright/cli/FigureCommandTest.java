@@ -117,7 +117,26 @@ class FigureCommandTest {
     void theUnitThatWasTypedIsUsedAgain(String name, String first, String second, String unit) {
         Ran ran = Ran.of("figure", name, first, second, "--no-input");
         assertThat(ran.code()).as(ran.err()).isZero();
-        assertThat(ran.out().lines().findFirst().orElseThrow()).endsWith(unit);
+        // A dial's error makes a range, which stands behind the unit.
+        assertThat(ran.out().lines().findFirst().orElseThrow()).matches(".*\\d" + unit + "( \\(.* to .*\\))?");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "below-local-air, 913.25 mbar, 100 mbar (70 to 130)",
+        "below-local-air, 1003.25 mbar, 10 mbar (0 to 40)",
+        "absolute, 100 mbar, 100 mbar"
+    })
+    void aDialMayBeOffEitherWayAndAnAbsoluteGaugeIsTakenAsRead(String kind, String reading, String shown) {
+        Ran ran = Ran.of(
+                "figure",
+                "absolute-pressure",
+                "gauge-kind=" + kind,
+                "gauge-reading=" + reading,
+                "altitude=0 m",
+                "--no-input");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out().lines().findFirst().orElseThrow()).isEqualTo("absolute-pressure = " + shown);
     }
 
     @ParameterizedTest

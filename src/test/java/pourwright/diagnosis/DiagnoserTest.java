@@ -172,6 +172,25 @@ class DiagnoserTest {
         assertThat(d.findings().get(0).say()).endsWith("?");
     }
 
+    /** Both stand at the cap. The overdose was stated, so more speaks for it than for the crack it made. */
+    @Test
+    void ofCausesThatTheCapMakesEqualTheOneWithMoreEvidenceComesFirst() {
+        Answers a = answers(
+                "material",
+                "vinyl-ester",
+                "symptom",
+                "cracked",
+                "cup-heat",
+                "smoked",
+                "gel-speed",
+                "fast",
+                "measured",
+                "hardener-over");
+        a = READER.with(READER.with(a, "crack-place", "thick-core"), "colour-look", "amber-core");
+        assertThat(odds(a).get("exotherm-crack")).isEqualTo(odds(a).get("over-catalysed"));
+        assertThat(first(a)).isEqualTo("over-catalysed");
+    }
+
     @Test
     void theJobsOwnFiguresAreEvidence() {
         Answers before = answers("material", "fast-polyurethane", "symptom", "bubbles", "pot-life", "5 min");

@@ -36,6 +36,8 @@ class ArchitectureTest {
             Map.entry("units", Set.of()),
             Map.entry("physics", Set.of()),
             Map.entry("geometry", Set.of("physics")),
+            Map.entry("kitfit", Set.of("physics")),
+            Map.entry("degas", Set.of("physics")),
             Map.entry("facts", Set.of()),
             Map.entry("knowledge", Set.of("facts", "units")),
             Map.entry("figures", Set.of("facts", "physics", "knowledge", "units")),
@@ -110,6 +112,9 @@ class ArchitectureTest {
         "pourwright.advice..",
         "pourwright.interview..",
         "pourwright.diagnosis..",
+        "pourwright.kitfit..",
+        "pourwright.degas..",
+        "pourwright.geometry..",
         "pourwright.vents.."
     };
 
@@ -241,7 +246,14 @@ class ArchitectureTest {
                         "pourwright.figures..",
                         "pourwright.advice..",
                         "pourwright.interview..",
+                        "pourwright.kitfit..",
+                        "pourwright.degas..",
+                        "pourwright.geometry..",
+                        "pourwright.vents..",
                         "pourwright.diagnosis.."))
+                .and()
+                // The one class whose work is to open a mesh.
+                .doNotHaveFullyQualifiedName("pourwright.geometry.MeshFile")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.nio.file..", "java.net..", "java.sql..")
