@@ -121,7 +121,7 @@ final class FrothFigures {
         return List.of(
                 depth.up(),
                 in("degas-viscosity").up(),
-                in("raw:liquid-density").down(),
+                in("raw:liquid-density").typical(),
                 air,
                 guides("froth-bubble-small", "froth-bubble-usual", "froth-bubble-large")
                         .down(),

@@ -193,10 +193,10 @@ final class VacuumFigures {
                                 x -> x[0],
                                 in("typed:target-pressure").up()),
                         Formula.of(
-                                x -> Math.max(Math.max(x[0], x[1]), x[0] > x[2] ? 0 : x[2] * x[3]),
+                                x -> Math.max(x[0], Math.max(x[1], x[2] * x[3])),
                                 in("typed:target-pressure").up(),
                                 in("boil-off-pressure").up().or(0.0),
-                                in("reachable-pressure").or(0.0),
+                                in("reachable-pressure").up().or(0.0),
                                 guide("approach-to-ultimate").up()),
                         Formula.of(
                                 x -> Math.max(x[0], Math.max(x[1], x[2] * x[3])),

@@ -146,7 +146,7 @@ public final class Picture {
 
     private String headline() {
         if (trapped.noOutlet()) {
-            return "No outlet: nothing can fill";
+            return setup.vents().isEmpty() ? "No outlet: nothing can fill" : "Without the vents nothing can fill";
         }
         int count = trapped.whole().size();
         return count == 0
@@ -183,7 +183,7 @@ public final class Picture {
             lines.add(String.format(
                     Locale.ROOT,
                     "Square G: gate at height %.1f mm%s.",
-                    trapped.gate().dot(frame.up) * 1000,
+                    Math.round(trapped.gate().dot(frame.up) * 10_000) / 10.0,
                     trapped.gateAssumed() ? " (assumed: the lowest point)" : ""));
         }
         return lines;

@@ -172,11 +172,13 @@ public final class Pockets {
 
     private void note(List<String> notes, List<Trapped.Region> lowPlaces, double column) {
         if (!unreachable.isEmpty()) {
-            notes.add(unreachable.size() + " closed regions touch neither gate nor outlet, so no liquid reaches them.");
+            notes.add(
+                    (unreachable.size() == 1 ? "A closed region touches" : unreachable.size() + " closed regions touch")
+                            + " neither gate nor outlet, so no liquid gets there.");
         }
         if (!lowPlaces.isEmpty()) {
-            notes.add(lowPlaces.size() + " low places fill only when liquid runs over a sill;"
-                    + " until then the level is not the same everywhere.");
+            notes.add((lowPlaces.size() == 1 ? "One low place fills" : lowPlaces.size() + " low places fill")
+                    + " only when liquid runs over a sill. Until then the level is not the same everywhere.");
         }
         if (column > 0) {
             notes.add(String.format(

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import pourwright.facts.Answer;
 import pourwright.facts.Estimate;
 import pourwright.knowledge.Knowledge;
@@ -33,6 +34,9 @@ public final class AnswerReader {
 
     private static final int SHOWN_CHOICES = 6;
     private static final int MOST_DIGITS = 40;
+    private static final String NUMBER = "[+-]?(\\d{1,9}(\\.\\d{0,9})?|\\.\\d{1,9})([eE][+-]?\\d{1,2})?";
+    private static final String PLACE = NUMBER + "(\\s*,\\s*|\\s+)" + NUMBER + "(\\s*,\\s*|\\s+)" + NUMBER;
+    private static final Pattern PLACES = Pattern.compile(PLACE + "(\\s*;\\s*" + PLACE + ")*+");
     /** Ways to say yes and no that every such question takes. */
     private static final Map<String, Set<String>> PLAIN = Map.of(
             "yes", Set.of("y", "yep", "yup", "yeah", "aye", "sure", "of course", "yes please"),
@@ -115,6 +119,7 @@ public final class AnswerReader {
             case "ratio" -> ratio(typed, prompt);
             case "material" -> material(q, text, prompt);
             case "text" -> text(q, typed);
+            case "places" -> places(q, typed);
             default -> choice(q, text, prompt);
         };
     }
@@ -155,6 +160,21 @@ public final class AnswerReader {
         return plain.isEmpty()
                 ? new Again("Nothing was typed for '" + q.id() + "'." + example(q), List.of())
                 : new Understood(new Answer.Text(plain));
+    }
+
+    /** Points or directions: three numbers each, with semicolons between several. */
+    private static Outcome places(Question q, String typed) {
+        Outcome text = text(q, typed);
+        if (text instanceof Understood u
+                && u.answer() instanceof Answer.Text t
+                && !PLACES.matcher(t.text()).matches()) {
+            return new Again(
+                    TypedText.quote(t.text())
+                            + " is not a place. Accepted: three numbers with commas between them, and a"
+                            + " semicolon between several places." + example(q),
+                    List.of());
+        }
+        return text;
     }
 
     private Outcome material(Question q, String text, boolean prompt) {

@@ -86,8 +86,10 @@ final class KnowledgeChecks {
                     require(q.min() < q.max(), where, "its range is empty");
                 }
                 case "choice" -> require(q.choices().size() > 1, where, "it has no choices");
-                case "material", "ratio", "text" -> {}
-                default -> throw new KnowledgeFault(where + ": kind must be material, choice, quantity, ratio or text");
+                case "material", "ratio", "text", "places" -> {}
+                default ->
+                    throw new KnowledgeFault(
+                            where + ": kind must be material, choice, quantity, ratio, text or places");
             }
             if (q.unknown() != null) {
                 source(q.unknown().source(), where);

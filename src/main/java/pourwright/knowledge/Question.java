@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param id stable id, also the name of the answer on the command line
  * @param section which part of the job it belongs to
  * @param ask the question as a person hears it
- * @param kind {@code material}, {@code choice}, {@code quantity}, {@code ratio} or {@code text}
+ * @param kind {@code material}, {@code choice}, {@code quantity}, {@code ratio}, {@code text} or {@code places}
  * @param help how to find the answer
  * @param quantity the dimension of a quantity
  * @param unit the unit of a bare number

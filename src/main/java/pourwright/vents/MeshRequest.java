@@ -85,7 +85,7 @@ public record MeshRequest(
         return answers.get(question).orElse(null) instanceof Answer.Quantity q ? q.si().typical() : otherwise;
     }
 
-    /** Points or directions such as {@code 1,2,3; 4,5,6}, multiplied by a factor. */
+    /** Points or directions such as {@code 1,2,3; 4,5,6}, multiplied by a factor; their form was checked when they were read. */
     private static List<Vec3> places(Answers answers, String question, double factor) {
         String text = answers.text(question);
         List<Vec3> places = new ArrayList<>();
@@ -94,28 +94,16 @@ public record MeshRequest(
         }
         for (String place : text.split(";", -1)) {
             String[] numbers = place.strip().split("\\s*,\\s*|\\s+", -1);
-            if (numbers.length != 3 || places.size() >= MOST_PLACES) {
-                throw unreadable(question, text);
+            if (places.size() >= MOST_PLACES) {
+                throw new BadAnswer(
+                        question, "At most " + MOST_PLACES + " places are read, such as 0,0,12.5; 3,0,12.5.");
             }
-            try {
-                Vec3 read = new Vec3(
-                        Double.parseDouble(numbers[0]), Double.parseDouble(numbers[1]), Double.parseDouble(numbers[2]));
-                if (!read.isFinite()) {
-                    throw unreadable(question, text);
-                }
-                places.add(read.times(factor));
-            } catch (NumberFormatException e) {
-                throw unreadable(question, text);
-            }
+            places.add(new Vec3(
+                            Double.parseDouble(numbers[0]),
+                            Double.parseDouble(numbers[1]),
+                            Double.parseDouble(numbers[2]))
+                    .times(factor));
         }
         return places;
-    }
-
-    private static BadAnswer unreadable(String question, String text) {
-        String shown = text.length() <= 40 ? text : text.substring(0, 40) + "\u2026";
-        return new BadAnswer(
-                question,
-                "\"" + shown + "\" is not a place. Accepted: three numbers with commas between them, such as 0,0,12.5;"
-                        + " several places stand with a semicolon between them.");
     }
 }

@@ -111,6 +111,22 @@ class VentsCommandTest {
         assertThat(ran.out()).contains("Make 2 vents.").contains("V2");
     }
 
+    /** The picture in the README: {@code vents --case transcripts-of-cases/goat-ear-from-its-mesh.case.json --svg FILE}. */
+    @Test
+    void thePictureInTheReadmeIsARealOne() throws IOException {
+        Path svg = dir.resolve("ear.svg");
+        Path cases = Path.of("transcripts-of-cases");
+        Ran ran = Ran.of(
+                "vents",
+                "--case",
+                cases.resolve("goat-ear-from-its-mesh.case.json").toString(),
+                "--svg",
+                svg.toString());
+        assertThat(ran.err()).isEmpty();
+        assertThat(Files.readString(svg)).isEqualTo(Files.readString(cases.resolve("meshes/goat-ear.svg")));
+        assertThat(Files.readString(Path.of("README.md"))).contains("transcripts-of-cases/meshes/goat-ear.svg");
+    }
+
     @Test
     void aPlanTakesItsAmountFromTheMesh() throws IOException {
         String file = Castings.postedFile(dir).toString();

@@ -4,35 +4,32 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
 import org.assertj.core.data.Offset;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Pockets of figures with ears and limbs against the independent labelling of {@link Voxels}, in four attitudes. One figure
- * is made by formula; the other comes from a package of open models and is left out where that is not on the class path.
+ * is made by formula, the other is a scanned rabbit. Source: Stanford 3D Scanning Repository, as in the package bunny 1.0.1 of the
+ * npm registry, public domain.
  */
 class VoxelsAgreeTest {
-    /** A cube sees a narrow throat only when it is much smaller: the open model has thin joints. */
+    /** A cube sees a narrow throat only when it is much smaller: the rabbit has folds between its ears. */
     private static final int CUBES = 140;
 
-    private static final int CUBES_OF_OPEN_MODEL = 260;
-    private static final String OPEN_MODEL = "Models/Oto/Oto.mesh.xml";
+    private static final int CUBES_OF_SCANNED = 260;
+    private static final String SCANNED = "scanned rabbit";
     private static final String ANIMAL = "animal by formula";
 
     private record Pose(String figure, int attitude, Domain domain) {}
 
     static Stream<Pose> poses() {
         List<Pose> all = new ArrayList<>();
-        for (String figure : List.of(ANIMAL, OPEN_MODEL)) {
+        for (String figure : List.of(ANIMAL, SCANNED)) {
             for (int attitude = 0; attitude < 4; attitude++) {
                 all.add(new Pose(figure, attitude, Domain.CAVITY));
                 all.add(new Pose(figure, attitude, Domain.AROUND));
@@ -43,9 +40,8 @@ class VoxelsAgreeTest {
 
     @ParameterizedTest
     @MethodSource("poses")
-    void trappedAirAgrees(Pose pose) throws Exception {
-        Figure figure = figure(pose.figure());
-        Assumptions.assumeTrue(figure != null, "the package of open models is not on the class path");
+    void trappedAirAgrees(Pose pose) throws IOException {
+        Figure figure = pose.figure().equals(ANIMAL) ? animal() : scanned();
         Figure turned = turned(figure, pose.attitude());
         boolean cavity = pose.domain() == Domain.CAVITY;
         double[] vent = cavity ? ventOf(turned) : null;
@@ -57,10 +53,10 @@ class VoxelsAgreeTest {
 
         double exact = Pockets.find(mesh, setup).trappedM3() * 1e9;
         double voxels = Voxels.trapped(
-                turned.corners, turned.triangles, vent, pose.figure().equals(ANIMAL) ? CUBES : CUBES_OF_OPEN_MODEL);
+                turned.corners, turned.triangles, vent, pose.figure().equals(ANIMAL) ? CUBES : CUBES_OF_SCANNED);
 
         double body = mesh.report().volumeM3() * 1e9;
-        assertThat(voxels).isCloseTo(exact, Offset.offset(0.02 * exact + 0.0005 * body));
+        assertThat(voxels).isCloseTo(exact, Offset.offset(Math.max(0.02 * exact, 0.0005 * body)));
     }
 
     /** The point farthest to one side: a vent there traps what is above it. */
@@ -79,15 +75,6 @@ class VoxelsAgreeTest {
             return new Vec3(
                     w.x(), Math.cos(b) * w.y() - Math.sin(b) * w.z(), Math.sin(b) * w.y() + Math.cos(b) * w.z());
         });
-    }
-
-    private static Figure figure(String name) throws IOException, XMLStreamException {
-        if (name.equals(ANIMAL)) {
-            return animal();
-        }
-        try (InputStream in = VoxelsAgreeTest.class.getClassLoader().getResourceAsStream(name)) {
-            return in == null ? null : fromXml(in);
-        }
     }
 
     /** A body with four legs, a head, two ears, a tail and four hollows: one surface, swollen or dented along those directions. */
@@ -116,39 +103,20 @@ class VoxelsAgreeTest {
         });
     }
 
-    private static Figure fromXml(InputStream in) throws XMLStreamException {
+    /** Reads the plain text of the file: three numbers a corner, then "3" and three corners a triangle. */
+    private static Figure scanned() throws IOException {
         Figure out = new Figure();
-        int first = 0;
-        XMLInputFactory factory = XMLInputFactory.newFactory();
-        factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        XMLStreamReader xml = factory.createXMLStreamReader(in);
-        List<int[]> faces = new ArrayList<>();
-        // Coarser copies of the shape follow the levels of detail.
-        boolean coarser = false;
-        while (xml.hasNext() && !coarser) {
-            if (xml.next() != XMLStreamConstants.START_ELEMENT) {
-                continue;
-            }
-            coarser = xml.getLocalName().equals("levelofdetail");
-            switch (xml.getLocalName()) {
-                case "submesh" -> first = out.corners.size();
-                case "position" -> out.corner(number(xml, "x"), number(xml, "y"), number(xml, "z"));
-                case "face" ->
-                    faces.add(
-                            new int[] {first, (int) number(xml, "v1"), (int) number(xml, "v2"), (int) number(xml, "v3")
-                            });
-                default -> {
-                    // Textures, bones and the like say nothing about the shape.
+        try (InputStream in = VoxelsAgreeTest.class.getResourceAsStream("/scanned/rabbit.ply")) {
+            String text = new String(in.readAllBytes(), StandardCharsets.US_ASCII);
+            text.lines().dropWhile(l -> !l.equals("end_header")).skip(1).forEach(line -> {
+                String[] n = line.split(" ");
+                if (n.length == 3) {
+                    out.corner(Double.parseDouble(n[0]), Double.parseDouble(n[1]), Double.parseDouble(n[2]));
+                } else {
+                    out.triangle(Integer.parseInt(n[1]), Integer.parseInt(n[2]), Integer.parseInt(n[3]));
                 }
-            }
+            });
         }
-        faces.forEach(f -> out.triangle(f[0] + f[1], f[0] + f[2], f[0] + f[3]));
-        double size =
-                out.corners.stream().mapToDouble(c -> Math.abs(c[1])).max().orElseThrow();
-        return out.moved(v -> v.times(50 / size));
-    }
-
-    private static double number(XMLStreamReader xml, String name) {
-        return Double.parseDouble(xml.getAttributeValue(null, name));
+        return out;
     }
 }

@@ -64,7 +64,9 @@ class ForScriptsTest {
                 KnowledgeReader.forDiagnosis(Path.of("knowledge"), k).observations());
         ofPlan.forEach(q -> gaps.addAll(gap("plan", q)));
         ofDiagnosis.forEach(q -> gaps.addAll(gap("diagnose", q)));
-        gaps.addAll(refused("plan", ofPlan, k));
+        // Any text can be the name of a file; that there is no such file is said above.
+        gaps.addAll(refused(
+                "plan", ofPlan.stream().filter(q -> !q.kind().equals("text")).toList(), k));
         gaps.addAll(refused("diagnose", ofDiagnosis, k));
         assertThat(gaps).isEmpty();
         assertThat(ofPlan.size() + ofDiagnosis.size()).isGreaterThan(150);
@@ -86,7 +88,7 @@ class ForScriptsTest {
         String flag = q.id() + "=zzz 5 furlongs";
         Run refused = q.id().equals("material")
                 ? Run.inside(word, "--no-input", flag)
-                : Run.inside(word, "--no-input", "material=tin-silicone", flag);
+                : Run.inside(word, "--no-input", "material=tin-silicone", "mesh-unit=mm", flag);
         return refused.code() == 2
                         && refused.err().contains("zzz")
                         && !refused.err().contains("no question")

@@ -51,7 +51,9 @@ class KilledAtTheTerminalTest {
         }
         try (Rig rig = Rig.in(home).run()) {
             rig.prompt();
-            assertThat(rig.said("no")).as("it is offered, not forced").contains("Plan a pour, or diagnose");
+            assertThat(rig.said("no"))
+                    .as("it is offered, not forced")
+                    .contains("Plan a pour, look for vents, or diagnose");
             rig.reply("quit");
             assertThat(rig.exit()).isEqualTo(4);
         }
