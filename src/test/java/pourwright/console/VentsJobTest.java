@@ -111,7 +111,7 @@ class VentsJobTest {
                 false);
         new Conversation(again, job(), shop, kept).run();
         assertThat(prompts).doesNotContain("mesh-file", "mesh-unit", "mesh-size-right", "mesh-is");
-        assertThat(String.join("\n", again.lines)).contains("Make 3 vents.");
+        assertThat(String.join("\n", again.lines)).contains("Make 2 vents.");
     }
 
     @Test
