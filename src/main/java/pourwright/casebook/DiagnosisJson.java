@@ -2,6 +2,7 @@ package pourwright.casebook;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Map;
 import pourwright.diagnosis.Diagnoser;
 import pourwright.diagnosis.Diagnosis;
@@ -30,8 +31,9 @@ public final class DiagnosisJson {
      * The whole of a diagnosis.
      *
      * @param words what a line of text was read as, question id to words; empty when there was none
+     * @param notUnderstood what of that line was not understood
      */
-    public ObjectNode of(Diagnosis d, Map<String, String> words) {
+    public ObjectNode of(Diagnosis d, Map<String, String> words, List<String> notUnderstood) {
         ObjectNode out = ResultJson.result();
         ArrayNode findings = out.putArray("findings");
         d.findings().forEach(f -> findings.add(ResultJson.finding(f)));
@@ -60,6 +62,9 @@ public final class DiagnosisJson {
             words.forEach((id, text) -> heard.putObject(id)
                     .put("words", text)
                     .put("answer", String.join(", ", d.answers().choices(id))));
+        }
+        if (!notUnderstood.isEmpty()) {
+            ResultJson.texts(out, "not-understood", notUnderstood);
         }
         ResultJson.texts(out, "rules-fired", d.rulesFired());
         ResultJson.texts(out, "assumed", d.assumed());

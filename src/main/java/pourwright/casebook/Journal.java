@@ -28,7 +28,10 @@ import pourwright.knowledge.Json;
  * the lines is all that counts: no time is written and none is read.
  */
 public final class Journal {
-    private static final String FILE = "unfinished.jsonl";
+    /** The name of the file in the workshop's folder. */
+    public static final String FILE = "unfinished.jsonl";
+
+    private static final int MOST_ASIDE = 1000;
 
     /** Larger than any conversation; what is larger was not written here and is not read. */
     private static final int MOST_BYTES = 16_000_000;
@@ -232,6 +235,21 @@ public final class Journal {
     /** How many of its lines are lost on this version, as they stand or as answers. */
     public int unread(AnswersJson reader) {
         return standing(file.getParent()).unread() + left(reader).lost().size();
+    }
+
+    /**
+     * Moves the unfinished conversation out of the way of another one, to a name that is free. Nothing is ever written over.
+     *
+     * @return where it stands now
+     */
+    public static Path putAside(Path shop) throws IOException {
+        for (int n = 1; n < MOST_ASIDE; n++) {
+            Path free = shop.resolve(FILE.replace(".", "-" + n + "."));
+            if (!Files.exists(free)) {
+                return Files.move(shop.resolve(FILE), free);
+            }
+        }
+        throw new IOException("too many unfinished conversations beside");
     }
 
     /** Puts a copy where a person can look at it, before this journal is written anew. */

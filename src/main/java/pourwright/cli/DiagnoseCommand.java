@@ -1,15 +1,16 @@
 package pourwright.cli;
 
+import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import pourwright.advice.BadAnswer;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
 import pourwright.casebook.DiagnosisJson;
+import pourwright.console.Conversation;
 import pourwright.console.DiagnosisPage;
 import pourwright.diagnosis.Diagnoser;
 import pourwright.diagnosis.Diagnosis;
@@ -39,7 +40,7 @@ final class DiagnoseCommand extends JobCommand {
 
     private DiagnosticKnowledge knowledge;
     private Diagnoser diagnoser;
-    private Map<String, String> heard = Map.of();
+    private WordPicker.Picked heard = WordPicker.Picked.NOTHING;
 
     DiagnoseCommand(Program program) {
         super(program);
@@ -57,9 +58,8 @@ final class DiagnoseCommand extends JobCommand {
         if (text == null) {
             return given;
         }
-        WordPicker.Picked picked = picked();
-        heard = picked.words();
-        return Given.over(given, picked.answers());
+        heard = picked();
+        return Given.over(given, heard.answers());
     }
 
     private WordPicker.Picked picked() {
@@ -67,7 +67,7 @@ final class DiagnoseCommand extends JobCommand {
             throw new BadAnswer("say", "Say it in fewer than " + MOST_TEXT + " characters.");
         }
         WordPicker.Picked picked = new WordPicker(knowledge).pick(text);
-        if (picked.answers().all().isEmpty()) {
+        if (picked.isEmpty()) {
             throw new BadAnswer(
                     "say",
                     "None of the words in --say is one I know. Say what is seen and where, for example \"tiny bubbles under"
@@ -91,12 +91,10 @@ final class DiagnoseCommand extends JobCommand {
         }
         Diagnosis d = diagnoser.diagnose(answers);
         if (asJson) {
-            program.out().println(Json.write(new DiagnosisJson(diagnoser).of(d, heard)));
+            program.out().println(Json.write(new DiagnosisJson(diagnoser).of(d, heard.words(), heard.leftOut())));
         } else {
             DiagnosisPage page = new DiagnosisPage(d, diagnoser, Talk.width(program), shared.plain);
-            heard.forEach((id, said) -> program.err()
-                    .println(
-                            "Read " + id + " = " + String.join(", ", answers.choices(id)) + " from \"" + said + "\"."));
+            readBack(answers, program.err());
             List<String> lines = new ArrayList<>(page.first());
             lines.add("");
             lines.addAll(page.cautions());
@@ -107,6 +105,22 @@ final class DiagnoseCommand extends JobCommand {
 
     @Override
     ExitCode talk(Answers given) {
-        return Talk.diagnose(program, shared, () -> knowledge, given);
+        // In a conversation everything that is said stands in one place.
+        readBack(given, program.out());
+        return Talk.diagnose(program, shared, () -> knowledge, given, heard.family());
+    }
+
+    /** What the line of text was read as, and what of it was not understood. */
+    private void readBack(Answers answers, PrintStream to) {
+        heard.words()
+                .forEach((id, said) -> to.println(
+                        "Read " + id + " = " + String.join(", ", answers.choices(id)) + " from \"" + said + "\"."));
+        if (!heard.family().isEmpty()) {
+            to.println(
+                    "Read \"" + heard.familyWord() + "\" as a family of liquids. material=ID says which one of them.");
+        }
+        if (!heard.leftOut().isEmpty()) {
+            to.println(Conversation.notUnderstood(heard.leftOut()));
+        }
     }
 }

@@ -97,7 +97,7 @@ final class Program {
             return args[0].equals("plan")
                     ? Talk.plan(this, usual, () -> knowledgeOfWorkshop(usual), Answers.NONE)
                             .code()
-                    : Talk.diagnose(this, usual, () -> knowledgeForDiagnosis(usual, true), Answers.NONE)
+                    : Talk.diagnose(this, usual, () -> knowledgeForDiagnosis(usual, true), Answers.NONE, "")
                             .code();
         } catch (RuntimeException e) {
             return failed(e).code();

@@ -1,10 +1,10 @@
 package pourwright.cli;
 
-import java.io.Console;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,8 +12,6 @@ import java.util.concurrent.Future;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.TerminalBuilder;
-import org.jline.utils.Signals;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.Journal;
 import pourwright.casebook.ShopLock;
@@ -43,33 +41,22 @@ final class Talk {
 
     /** The console: offers to resume what was left, then asks what it is about. */
     static ExitCode console(Program program, SharedOptions shared) {
-        Future<Knowledge> reading = Later.read(() -> program.knowledgeOfWorkshop(shared));
         Path shop = program.shop(shared.shop);
         return with(program, shared, door -> {
             String greeting =
                     "Pourwright plans a pour, looks for vents or finds what went wrong, and says why. It does not"
                             + " replace the safety data sheet.";
             Wrap.text(greeting, door.width(), "", "").forEach(door::say);
-            Optional<Left> left = left(program, shared, shop);
+            Optional<Unfinished> left = Unfinished.in(shop);
             if (left.isPresent()) {
-                int kept = left.get().answers().all().size();
-                String sentence = "There is an unfinished " + left.get().name() + " with " + kept
-                        + (kept == 1 ? " answer." : " answers.");
-                Wrap.text(sentence + " Go on with it? (Enter = yes, or \"no\")", door.width(), "", "")
-                        .forEach(door::say);
-                Optional<String> said = new Pick(
-                                door,
-                                "resume > ",
-                                List.of("yes", "no"),
-                                "Answers of an earlier conversation are kept. \"no\" begins anew and lets them go.")
-                        .ask();
-                if (said.isEmpty()) {
-                    return Conversation.End.UNFINISHED;
-                }
-                if (said.get().equals("yes")) {
-                    return new Conversation(
-                                    door, left.get().job(), shop, left.get().answers())
-                            .run();
+                switch (left.get().ask(door)) {
+                    case LEAVE -> {
+                        return Conversation.End.UNFINISHED;
+                    }
+                    case GO_ON -> {
+                        return goOn(program, shared, door, shop, Answers.NONE);
+                    }
+                    case ANEW -> {}
                 }
             }
             Wrap.text(
@@ -78,6 +65,8 @@ final class Talk {
                             "",
                             "")
                     .forEach(door::say);
+            // Not before: the first question needs none of it, and reading it would keep the line editor waiting.
+            Future<Knowledge> reading = Later.readSoon(() -> program.knowledgeOfWorkshop(shared));
             Optional<String> said = new Pick(
                             door,
                             "word > ",
@@ -102,11 +91,7 @@ final class Talk {
     }
 
     /** A conversation that was left. */
-    record Left(Job job, Answers answers) {
-        String name() {
-            return Job.called(job.word());
-        }
-    }
+    record Left(Job job, Answers answers) {}
 
     /** The conversation that was left in a workshop's folder, if there is one. */
     static Optional<Left> left(Program program, SharedOptions shared, Path shop) {
@@ -114,10 +99,49 @@ final class Talk {
         if (!Journal.standsIn(shop) || ShopLock.isHeld(shop)) {
             return Optional.empty();
         }
-        Job job = job(Journal.wordLeft(shop), program, shared, () -> program.knowledgeOfWorkshop(shared));
+        Job job = jobLeft(program, shared, shop);
         return new Journal(shop, job.word())
                 .unfinished(new AnswersJson(job.knowledge()))
                 .map(answers -> new Left(job, answers));
+    }
+
+    /** Goes on with what was left; what was given now is added where that has no answer of its own. */
+    private static Conversation.End goOn(Program program, SharedOptions shared, Door door, Path shop, Answers given) {
+        Optional<Left> left = left(program, shared, shop);
+        // Where no answer of it can be read any more, the conversation says so and asks for them again.
+        Job job = left.isPresent() ? left.get().job() : jobLeft(program, shared, shop);
+        Answers answers = left.isPresent() ? left.get().answers() : Answers.NONE;
+        List<String> passedOver = new ArrayList<>();
+        for (var e : given.all().entrySet()) {
+            if (answers.has(e.getKey()) || job.knowledge().question(e.getKey()).isEmpty()) {
+                passedOver.add(e.getKey());
+            } else {
+                answers = answers.with(
+                        e.getKey(), e.getValue().answer(), e.getValue().raw());
+            }
+        }
+        if (!passedOver.isEmpty()) {
+            String text =
+                    "Given now and not taken over: " + String.join(", ", passedOver) + ". \"change\" alters an answer.";
+            Wrap.text(text, door.width(), "", "").forEach(door::say);
+        }
+        return new Conversation(door, job, shop, answers).run();
+    }
+
+    private static Job jobLeft(Program program, SharedOptions shared, Path shop) {
+        return job(Journal.wordLeft(shop), program, shared, () -> program.knowledgeOfWorkshop(shared));
+    }
+
+    /** Begins a conversation, once it is clear what becomes of one that was left. From a pipe nobody can be asked. */
+    private static Conversation.End begin(
+            Program program, SharedOptions shared, Door door, Path shop, Supplier<Job> job, Answers start) {
+        Optional<Unfinished> left = door.person() ? Unfinished.in(shop) : Optional.empty();
+        Unfinished.Then then = left.isPresent() ? left.get().ask(door) : Unfinished.Then.ANEW;
+        return switch (then) {
+            case LEAVE -> Conversation.End.UNFINISHED;
+            case GO_ON -> goOn(program, shared, door, shop, start);
+            case ANEW -> new Conversation(door, job.get(), shop, start).run();
+        };
     }
 
     /** Straight into a plan, with answers already given. */
@@ -125,19 +149,30 @@ final class Talk {
         Future<Knowledge> reading = Later.read(knowledge);
         Path shop = program.shop(shared.shop);
         return with(
-                program, shared, door -> new Conversation(door, new PlanJob(Later.ready(reading)), shop, start).run());
+                program,
+                shared,
+                door -> begin(program, shared, door, shop, () -> new PlanJob(Later.ready(reading)), start));
     }
 
-    /** Straight into a diagnosis, with answers already given. */
+    /** Straight into a diagnosis, with answers already given, and the family of the liquid or nothing. */
     static ExitCode diagnose(
-            Program program, SharedOptions shared, Supplier<DiagnosticKnowledge> knowledge, Answers start) {
+            Program program,
+            SharedOptions shared,
+            Supplier<DiagnosticKnowledge> knowledge,
+            Answers start,
+            String family) {
         Future<DiagnosticKnowledge> reading = Later.read(knowledge);
         Path shop = program.shop(shared.shop);
         return with(
                 program,
                 shared,
-                door -> new Conversation(door, new DiagnoseJob(new Diagnoser(Later.ready(reading))), shop, start)
-                        .run());
+                door -> begin(
+                        program,
+                        shared,
+                        door,
+                        shop,
+                        () -> new DiagnoseJob(new Diagnoser(Later.ready(reading)), family),
+                        start));
     }
 
     /** Straight into a job, with answers already given. */
@@ -162,14 +197,12 @@ final class Talk {
                 || program.environment("TERM").equals("dumb")
                 || program.environment("TERM").isEmpty();
         boolean tests = program.in() != System.in;
-        boolean terminal = !tests && isTerminal();
-        if (!tests) {
-            // While a line is edited the editor sees Ctrl-C first; at any other moment this does.
-            Signals.register("INT", program::interrupted);
-        }
+        Thread editor = dumb || tests ? null : JLineDoor.prepare();
+        boolean terminal = !tests && Terminals.atBothEnds();
         if (!dumb && terminal) {
-            try (Terminal opened = terminal();
-                    JLineDoor door = new JLineDoor(opened)) {
+            try (Terminal opened = Terminals.open(program.environment("TERM"));
+                    JLineDoor door = door(opened, editor)) {
+                // While a line is edited the editor sees Ctrl-C first; at any other moment this does.
                 opened.handle(Terminal.Signal.INT, signal -> program.interrupted());
                 return code(guarded(legible(program, door), talk));
             } catch (IOException | IllegalStateException e) {
@@ -177,11 +210,23 @@ final class Talk {
                 return code(guarded(legible(program, pipe(program, width(program), false)), talk));
             }
         }
+        if (!tests) {
+            SystemSignals.on("INT", program::interrupted);
+        }
         int width = terminal ? widthOfTerminal(program) : width(program);
         PipeDoor lines = pipe(program, width, !terminal);
         ExitCode code = code(guarded(terminal ? legible(program, lines) : lines, talk));
         program.out().flush();
         return code;
+    }
+
+    private static JLineDoor door(Terminal opened, Thread editor) {
+        try {
+            editor.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        return new JLineDoor(opened);
     }
 
     /** A terminal whose language settings name no Unicode is spoken to in plain characters. */
@@ -206,29 +251,6 @@ final class Talk {
         }
     }
 
-    /** Whether both ends are a terminal. From JDK 22 on a console exists even without one; it must be asked. */
-    @SuppressWarnings("SystemConsoleNull")
-    private static boolean isTerminal() {
-        Object console = System.console();
-        if (console == null) {
-            return false;
-        }
-        try {
-            return (Boolean) Console.class.getMethod("isTerminal").invoke(console);
-        } catch (ReflectiveOperationException e) {
-            return true;
-        }
-    }
-
-    private static Terminal terminal() throws IOException {
-        return TerminalBuilder.builder()
-                .system(true)
-                .dumb(false)
-                .graphemeCluster(false)
-                .encoding(StandardCharsets.UTF_8)
-                .build();
-    }
-
     private static PipeDoor pipe(Program program, int width, boolean echo) {
         return new PipeDoor(new InputStreamReader(program.in(), StandardCharsets.UTF_8), program.out(), width, echo);
     }
@@ -236,7 +258,7 @@ final class Talk {
     /** The width of a terminal whose lines are read plainly; it is opened for the question and closed again. */
     private static int widthOfTerminal(Program program) {
         if (program.environment("COLUMNS").isEmpty()) {
-            try (Terminal opened = terminal()) {
+            try (Terminal opened = Terminals.open(program.environment("TERM"))) {
                 int columns = opened.getSize().getColumns();
                 if (columns > 0) {
                     return Math.min(WIDEST, Math.max(NARROWEST, columns));

@@ -65,6 +65,11 @@ public final class AsciiDoor implements Door {
         return door.plain();
     }
 
+    @Override
+    public boolean person() {
+        return door.person();
+    }
+
     /** The text with plain characters only: raised and lowered digits become digits, letters lose their accents. */
     static String spelled(String text) {
         if (text.chars().allMatch(c -> c < ASCII)) {

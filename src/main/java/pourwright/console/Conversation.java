@@ -1,6 +1,7 @@
 package pourwright.console;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -27,6 +28,7 @@ import pourwright.units.Show;
 public final class Conversation {
     private static final int SKIP_AFTER = 3;
     private static final int LONGEST_NAME = 100;
+    private static final int MOST_NAMED_BACK = 6;
     private static final List<String> WORDS =
             List.of("why", "back", "help", "answers", "change", "enough", "don't know", "quit");
     private static final List<String> REVIEW_WORDS = List.of("change", "back", "answers", "help", "quit");
@@ -181,14 +183,18 @@ public final class Conversation {
             return;
         }
         Job.Heard heard = job.hear(line);
-        if (heard.answers().all().isEmpty()) {
+        if (heard.lines().isEmpty()) {
             say("None of the words is one I know. Questions will do.");
             return;
         }
         say("Understood:");
         heard.lines().forEach(l -> say("  " + l));
+        if (!heard.leftOut().isEmpty()) {
+            say(notUnderstood(heard.leftOut()));
+        }
         say("Is that right? (Enter = yes, or \"no\" to be asked instead)");
         if (yes("right > ", "Words can mean two things. \"no\" lets all of it go and asks instead.")) {
+            job.agreed();
             heard.answers().all().forEach((id, g) -> {
                 if (!answers.has(id)) {
                     answers = answers.with(id, g.answer(), g.raw());
@@ -197,6 +203,17 @@ public final class Conversation {
                 }
             });
         }
+    }
+
+    /** Names back what was not understood, so that nobody believes it was. */
+    public static String notUnderstood(List<String> stretches) {
+        List<String> shown = stretches.stream()
+                .limit(MOST_NAMED_BACK)
+                .map(s -> "\"" + Clean.quoted(s) + "\"")
+                .toList();
+        int more = stretches.size() - shown.size();
+        return "Not understood, and left out: " + String.join(", ", shown)
+                + (more > 0 ? " and " + more + " more." : ".");
     }
 
     private boolean yes(String prompt, String why) {
@@ -396,7 +413,7 @@ public final class Conversation {
             q.picture().forEach(l -> door.say("  " + l));
         }
         say(q.ask() + (q.several() ? " (one or more)" : "") + (before == null ? "" : "  (Enter = " + before + ")"));
-        if (q.kind().equals("choice")) {
+        if (!q.choices().isEmpty()) {
             for (int i = 0; i < q.choices().size(); i++) {
                 Question.Choice c = q.choices().get(i);
                 say("  " + (i + 1) + ". " + c.text() + (c.text().equals(c.id()) ? "" : " [" + c.id() + "]"));
@@ -613,6 +630,10 @@ public final class Conversation {
             return;
         }
         Path file = shop.resolve("cases").resolve(plain + ".case.json");
+        if (Files.exists(file) && !writesOver(file)) {
+            say("Nothing was written. \"save\" with another name keeps both.");
+            return;
+        }
         try {
             WholeFile.write(file, shown.caseText(name));
             say("Saved as " + file + ".");
@@ -620,6 +641,19 @@ public final class Conversation {
             say("The case cannot be saved in " + file.getParent() + ": " + Trouble.why(file.getParent(), e)
                     + ". Nothing else is changed; \"save\" tries again.");
         }
+    }
+
+    /** A case that was saved before is not lost on Enter. */
+    private boolean writesOver(Path file) {
+        say("There is a case of that name already: " + file + ". Write over it? (Enter = no, or \"yes\")");
+        return new Pick(
+                        door,
+                        "save > ",
+                        List.of("no", "yes"),
+                        "What was saved under this name before would be gone. \"no\" leaves it as it is.")
+                .ask()
+                .orElse("no")
+                .equals("yes");
     }
 
     private String firstAnswered() {

@@ -14,6 +14,7 @@ import pourwright.diagnosis.WordPicker;
 import pourwright.facts.Answers;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.Question;
 import pourwright.rulebook.RuleBook;
 
 /** The diagnosis of a bad part. One object serves one conversation: it remembers which contradictions it raised. */
@@ -21,8 +22,17 @@ public final class DiagnoseJob implements Job {
     private final Diagnoser diagnoser;
     private final Set<Set<String>> raised = new HashSet<>();
 
+    private String heardFamily = "";
+    private String family;
+
     public DiagnoseJob(Diagnoser diagnoser) {
+        this(diagnoser, "");
+    }
+
+    /** @param family the family the liquid is of, where a word named it and none named the class; else empty */
+    public DiagnoseJob(Diagnoser diagnoser, String family) {
         this.diagnoser = diagnoser;
+        this.family = family;
     }
 
     @Override
@@ -42,12 +52,24 @@ public final class DiagnoseJob implements Job {
 
     @Override
     public void prepare() {
-        RuleBook.prepareDiagnosisSoon();
+        RuleBook.prepareDiagnosisSoon(diagnoser.knowledge()::readAll);
     }
 
     @Override
     public Optional<Interviewer.Next> next(Answers answers) {
-        return diagnoser.next(answers).map(n -> new Interviewer.Next(n.question(), n.reasons(diagnoser, answers)));
+        return diagnoser
+                .next(answers)
+                .map(n -> new Interviewer.Next(ofFamily(n.question()), n.reasons(diagnoser, answers)));
+    }
+
+    /** Where the family is known, the question for the liquid offers its classes; any other may be typed all the same. */
+    private Question ofFamily(Question q) {
+        return q.kind().equals("material") && !family.isEmpty()
+                ? q.withChoices(knowledge().materials().values().stream()
+                        .filter(m -> m.family().equals(family))
+                        .map(m -> new Question.Choice(m.id(), m.name(), m.says()))
+                        .toList())
+                : q;
     }
 
     @Override
@@ -86,7 +108,16 @@ public final class DiagnoseJob implements Job {
                     + picked.words().get(e.getKey()) + "\")");
         }
         picked.unclear().forEach(id -> lines.add(id + ": the line says two things, so it will be asked if it matters"));
-        return new Heard(picked.answers(), lines);
+        if (!picked.family().isEmpty()) {
+            lines.add("material: some " + picked.familyWord() + ", so only those are offered");
+        }
+        heardFamily = picked.family();
+        return new Heard(picked.answers(), lines, picked.leftOut());
+    }
+
+    @Override
+    public void agreed() {
+        family = heardFamily;
     }
 
     @Override

@@ -26,6 +26,11 @@ public interface Door {
     /** True when columns and rules of dashes should be left out: one {@code label: value} a line instead. */
     boolean plain();
 
+    /** False when lines come from a pipe or a file, where nobody sits who could be asked. */
+    default boolean person() {
+        return true;
+    }
+
     /** There is no more input. */
     final class Ended extends RuntimeException {
         private static final long serialVersionUID = 1L;

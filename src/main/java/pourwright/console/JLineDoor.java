@@ -1,6 +1,9 @@
 package pourwright.console;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,6 +15,7 @@ import org.jline.reader.Reference;
 import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
 import org.jline.terminal.Terminal;
+import org.jline.terminal.impl.DumbTerminal;
 
 /** A terminal with line editing, history and completion. */
 public final class JLineDoor implements Door, AutoCloseable {
@@ -51,6 +55,47 @@ public final class JLineDoor implements Door, AutoCloseable {
         // Not every terminal changes what its arrow keys send when asked to; the usual form would be typed as text.
         ARROWS.forEach(
                 (key, widget) -> reader.getKeyMaps().get(LineReader.MAIN).bind(new Reference(widget), "\u001b[" + key));
+    }
+
+    /**
+     * Makes the line editor ready on a thread of its own while the terminal is being opened: it edits one empty line that
+     * nobody sees. Setting up its keys takes longer than opening the terminal does. Whoever wants a door should wait for
+     * the end of it: two threads that set up the same keys at once do all of it twice.
+     */
+    public static Thread prepare() {
+        Thread thread = new Thread(JLineDoor::rehearse, "line-editor");
+        thread.setDaemon(true);
+        thread.start();
+        return thread;
+    }
+
+    private static void rehearse() {
+        try (Terminal nowhere = new Rehearsal();
+                JLineDoor door = new JLineDoor(nowhere)) {
+            door.ask("> ", List.of());
+        } catch (IOException | Ended | Interrupted e) {
+            // What could not be rehearsed takes its time at the first question.
+            return;
+        }
+    }
+
+    /** A terminal that nobody sits at: it types Enter and shows nothing. */
+    private static final class Rehearsal extends DumbTerminal {
+        private static final String TYPE = "xterm";
+
+        Rehearsal() throws IOException {
+            super(
+                    "rehearsal",
+                    TYPE,
+                    new ByteArrayInputStream(new byte[] {'\r'}),
+                    OutputStream.nullOutputStream(),
+                    StandardCharsets.UTF_8);
+        }
+
+        @Override
+        protected void parseInfoCmp() {
+            Capabilities.known(TYPE, bools, ints, strings);
+        }
     }
 
     @Override

@@ -62,8 +62,11 @@ public interface Job {
 
     /** What a line in the person's own words says. */
     default Heard hear(String text) {
-        return new Heard(Answers.NONE, List.of());
+        return new Heard(Answers.NONE, List.of(), List.of());
     }
+
+    /** The person said that what was heard is right. */
+    default void agreed() {}
 
     /** The result for these answers. */
     Result result(Answers answers, int width, boolean plain);
@@ -80,9 +83,10 @@ public interface Job {
      * Answers picked out of a line.
      *
      * @param answers the answers
-     * @param lines what to read back
+     * @param lines what to read back; none when nothing was understood
+     * @param leftOut what was not understood
      */
-    record Heard(Answers answers, List<String> lines) {}
+    record Heard(Answers answers, List<String> lines, List<String> leftOut) {}
 
     /** What a conversation ends in, and what can be asked about it. */
     interface Result {

@@ -34,7 +34,7 @@ final class Keeping implements AutoCloseable {
         NOWHERE,
         /** Another console keeps its conversation in the folder. */
         ELSEWHERE,
-        /** Another conversation stands in the journal; it is left alone until there is an answer to put in its place. */
+        /** Another conversation stands in the journal; it is left alone until there is an answer to keep, and then set aside. */
         WAITING,
         /** Every answer so far is on disk. */
         KEPT,
@@ -85,9 +85,10 @@ final class Keeping implements AutoCloseable {
         if (!ours && !standing.ids().isEmpty() && !journal.isGoneOnWith(answers, reader)) {
             state = State.WAITING;
             int n = standing.ids().size();
-            say.accept("An unfinished " + Job.called(standing.word()) + " with " + n
-                    + (n == 1 ? " answer" : " answers") + " stands in " + shop
-                    + ". The first answer here takes its place; \"quit\" leaves it for \"pourwright resume\".");
+            say.accept(
+                    "An unfinished " + Job.called(standing.word()) + " with " + n
+                            + (n == 1 ? " answer" : " answers") + " stands in " + shop
+                            + ". The first answer here sets it aside under another name; \"quit\" leaves it for \"pourwright resume\".");
             return;
         }
         int unread = ours ? 0 : journal.unread(reader);
@@ -125,10 +126,24 @@ final class Keeping implements AutoCloseable {
     /** Keeps an answer; on disk when this returns, or the person was told. */
     void set(String id, Object raw, Answers now) {
         if (state == State.WAITING) {
-            wholly(now);
+            makeRoom(now);
         } else {
             keep(() -> journal.set(id, raw), now);
         }
+    }
+
+    /** Sets the conversation of before aside, so that this one can be kept. */
+    private void makeRoom(Answers now) {
+        Path aside;
+        try {
+            aside = Journal.putAside(shop);
+        } catch (IOException e) {
+            trouble(e);
+            return;
+        }
+        say.accept("The unfinished conversation of before is kept as " + aside.getFileName() + " in " + shop
+                + ". Named " + Journal.FILE + " again, it can be resumed.");
+        wholly(now);
     }
 
     /** Keeps that an answer was taken back. */

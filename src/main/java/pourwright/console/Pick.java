@@ -48,7 +48,8 @@ public final class Pick {
                     if (picked.isPresent()) {
                         return picked;
                     }
-                    say("\"" + Clean.quoted(said) + "\" is not an answer here. " + accepted());
+                    say("\"" + Clean.quoted(said) + "\" is not an answer here. " + accepted() + " For example \""
+                            + words.get(1) + "\".");
                     if (++failures >= HELP_AFTER) {
                         say("Enter alone is enough to go on.");
                     }

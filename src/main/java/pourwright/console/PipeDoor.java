@@ -76,4 +76,10 @@ public final class PipeDoor implements Door {
     public boolean plain() {
         return true;
     }
+
+    /** Lines are echoed where no terminal shows them as they are typed. */
+    @Override
+    public boolean person() {
+        return !echo;
+    }
 }

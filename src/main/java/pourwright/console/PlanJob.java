@@ -43,7 +43,7 @@ public final class PlanJob implements Job {
 
     @Override
     public void prepare() {
-        RuleBook.preparePlanSoon();
+        RuleBook.preparePlanSoon(knowledge::readAll);
     }
 
     @Override

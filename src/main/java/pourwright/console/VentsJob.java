@@ -68,7 +68,7 @@ public final class VentsJob implements Job {
 
     @Override
     public void prepare() {
-        RuleBook.preparePlanSoon();
+        RuleBook.preparePlanSoon(knowledge::readAll);
     }
 
     @Override

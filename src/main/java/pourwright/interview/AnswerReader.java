@@ -2,6 +2,7 @@ package pourwright.interview;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -177,7 +178,14 @@ public final class AnswerReader {
         return text;
     }
 
+    /** Where the question offers some classes only, these go before all others and the numbers mean them. */
     private Outcome material(Question q, String text, boolean prompt) {
+        if (!q.choices().isEmpty()) {
+            Outcome offered = one(q, text, prompt);
+            if (offered instanceof Understood || !((Again) offered).meanings().isEmpty()) {
+                return offered;
+            }
+        }
         List<MaterialClass> all = List.copyOf(knowledge.materials().values());
         return pick(q, text, prompt, all, MaterialClass::id, MaterialClass::name, MaterialClass::says);
     }
@@ -254,7 +262,8 @@ public final class AnswerReader {
         Set<String> several = exact.size() > 1 ? exact : prompt ? beginnings : Set.<String>of();
         if (several.size() > 1 && !wanted.isEmpty()) {
             return new Again(
-                    TypedText.quote(text) + " could be " + String.join(" or ", several) + ". Which?",
+                    TypedText.quote(text) + " could be " + String.join(" or ", several) + ". Which?"
+                            + oneOf(several, prompt),
                     List.copyOf(several));
         }
         List<String> ids = all.stream().map(id).toList();
@@ -264,8 +273,15 @@ public final class AnswerReader {
                         + " more (see 'pourwright questions')";
         return new Again(
                 TypedText.quote(text) + " is not an answer to '" + q.id() + "'. Accepted: " + accepted
-                        + ", or \"don't know\"." + example(q),
+                        + ", or \"don't know\"."
+                        + (q.example() == null ? oneOf(ids, prompt) : example(q)),
                 List.of());
+    }
+
+    /** An example that would be taken; at a prompt, where choices are numbered, also the shortest way to give it. */
+    private static String oneOf(Collection<String> ids, boolean prompt) {
+        return " For example " + (prompt ? "\"1\" or \"" : "\"")
+                + ids.iterator().next() + "\".";
     }
 
     /** "Epoxy" is a word of four classes, though the name of only one begins with it. */

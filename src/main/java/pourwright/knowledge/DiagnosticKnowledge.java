@@ -14,6 +14,11 @@ import java.util.Optional;
  */
 public record DiagnosticKnowledge(
         Knowledge base, List<Question> observations, Map<String, Cause> causes, BaseRates rates) {
+    /** Reads what has not been read yet, so that nobody waits for it later; how many things there are. */
+    public int readAll() {
+        return base.readAll() + causes.size();
+    }
+
     /** The observation of that id; none for a question of the plan. */
     public Optional<Question> observation(String id) {
         return observations.stream().filter(q -> q.id().equals(id)).findFirst();

@@ -57,6 +57,21 @@ public record Knowledge(
                 decisions);
     }
 
+    /** True when some of it is read only when somebody looks into it. */
+    boolean isLazy() {
+        return sources instanceof Lazily;
+    }
+
+    /** Reads what has not been read yet, so that nobody waits for it later; how many things there are. */
+    public int readAll() {
+        int things = 0;
+        for (Map<String, ?> map :
+                List.of(materials, guidelines, sources, cautions, terms, pumps, processes, agents, steps, decisions)) {
+            things += map.size();
+        }
+        return things;
+    }
+
     /** The question with that id. */
     public Optional<Question> question(String id) {
         return Optional.ofNullable(questionsById.get(id));

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -21,29 +22,27 @@ import java.util.stream.Stream;
  */
 public final class KnowledgeReader {
     private final Path dir;
+    private final boolean sealed;
 
-    private KnowledgeReader(Path dir) {
+    private KnowledgeReader(Path dir, boolean sealed) {
         this.dir = dir;
+        this.sealed = sealed;
     }
 
     /**
-     * Reads and checks a knowledge folder.
+     * Reads and checks a knowledge folder. Where its seal fits, the build has checked these very bytes: then only the
+     * questions are read at once, and the rest when somebody first looks into it.
      *
      * @throws KnowledgeFault when a file is missing, broken or contradicts another
      */
     public static Knowledge read(Path dir) {
-        if (!Seal.fits(dir)) {
-            Schemas.check(dir);
-        }
-        Knowledge knowledge = new KnowledgeReader(dir).readAll();
-        KnowledgeChecks.check(knowledge);
-        return knowledge;
+        return Seal.fits(dir) ? new KnowledgeReader(dir, true).readAll() : readAndCheckAll(dir);
     }
 
     /** The same, checking every file against its schema whether it was sealed or not. */
     public static Knowledge readAndCheckAll(Path dir) {
         Schemas.check(dir);
-        Knowledge knowledge = new KnowledgeReader(dir).readAll();
+        Knowledge knowledge = new KnowledgeReader(dir, false).readAll();
         KnowledgeChecks.check(knowledge);
         return knowledge;
     }
@@ -53,6 +52,29 @@ public final class KnowledgeReader {
         for (String file : List.of("plan.json", "single-figures.json", "mesh.json")) {
             questions.addAll(object(dir.resolve("questions").resolve(file)).list("questions", Readings::question));
         }
+        Tree cautions = object(dir.resolve("cautions.json"));
+        return new Knowledge(
+                List.copyOf(questions),
+                byId(questions),
+                when(this::materials),
+                when(this::guidelines),
+                when(() -> object(dir.resolve("sources.json")).map("sources", Readings::source)),
+                cautions.map("cautions", Readings::caution),
+                cautions.text("closing"),
+                when(() -> object(dir.resolve("glossary.json")).map("terms", Readings::term)),
+                when(() -> object(dir.resolve("pumps.json")).map("pumps", Readings::pump)),
+                when(() -> object(dir.resolve("choices-of-process.json")).map("processes", Readings::process)),
+                when(this::agents),
+                when(() -> object(dir.resolve("steps.json")).map("steps", Readings::step)),
+                when(() -> object(dir.resolve("decisions.json")).map("decisions", Readings::decision)));
+    }
+
+    /** At once, or when it is first looked into. */
+    private <V> Map<String, V> when(Supplier<Map<String, V>> reading) {
+        return sealed ? new Lazily<>(reading) : reading.get();
+    }
+
+    private Map<String, MaterialClass> materials() {
         Map<String, MaterialClass> materials = new TreeMap<>();
         for (Path file : jsonFiles("materials")) {
             MaterialClass m = Tree.whole(object(file), Readings::material);
@@ -61,6 +83,10 @@ public final class KnowledgeReader {
             }
             materials.put(m.id(), m);
         }
+        return Collections.unmodifiableMap(materials);
+    }
+
+    private Map<String, Guideline> guidelines() {
         Map<String, Guideline> guidelines = new TreeMap<>();
         for (Path file : jsonFiles("guidelines")) {
             object(file).map("guidelines", Readings::guideline).forEach((id, g) -> {
@@ -69,23 +95,25 @@ public final class KnowledgeReader {
                 }
             });
         }
-        Tree cautions = object(dir.resolve("cautions.json"));
+        return Collections.unmodifiableMap(guidelines);
+    }
+
+    private Map<String, Agent> agents() {
         Map<String, Agent> agents = new LinkedHashMap<>();
         object(dir.resolve("inhibition.json")).list("agents", Readings::agent).forEach(a -> agents.put(a.id(), a));
-        return new Knowledge(
-                List.copyOf(questions),
-                byId(questions),
-                Collections.unmodifiableMap(materials),
-                Collections.unmodifiableMap(guidelines),
-                object(dir.resolve("sources.json")).map("sources", Readings::source),
-                cautions.map("cautions", Readings::caution),
-                cautions.text("closing"),
-                object(dir.resolve("glossary.json")).map("terms", Readings::term),
-                object(dir.resolve("pumps.json")).map("pumps", Readings::pump),
-                object(dir.resolve("choices-of-process.json")).map("processes", Readings::process),
-                Collections.unmodifiableMap(agents),
-                object(dir.resolve("steps.json")).map("steps", Readings::step),
-                object(dir.resolve("decisions.json")).map("decisions", Readings::decision));
+        return Collections.unmodifiableMap(agents);
+    }
+
+    private Map<String, Cause> causes() {
+        Map<String, Cause> causes = new TreeMap<>();
+        for (Path file : jsonFiles("causes")) {
+            Cause c = Tree.whole(object(file), Readings::cause);
+            if (!file.getFileName().toString().equals(c.id() + ".json")) {
+                throw new KnowledgeFault(name(file) + ": the id '" + c.id() + "' must be the file's name");
+            }
+            causes.put(c.id(), c);
+        }
+        return Collections.unmodifiableMap(causes);
     }
 
     /**
@@ -95,23 +123,18 @@ public final class KnowledgeReader {
      * @throws KnowledgeFault when a file is missing, broken or contradicts another
      */
     public static DiagnosticKnowledge forDiagnosis(Path dir, Knowledge base) {
-        KnowledgeReader reader = new KnowledgeReader(dir);
+        // The same folder: where its seal fitted, the build has checked these files too.
+        KnowledgeReader reader = new KnowledgeReader(dir, base.isLazy());
         List<Question> observations =
                 reader.object(dir.resolve("questions/diagnose.json")).list("questions", Readings::question);
         List<Question> all = new ArrayList<>(base.questions());
         all.addAll(observations);
-        Map<String, Cause> causes = new TreeMap<>();
-        for (Path file : reader.jsonFiles("causes")) {
-            Cause c = Tree.whole(reader.object(file), Readings::cause);
-            if (!file.getFileName().toString().equals(c.id() + ".json")) {
-                throw new KnowledgeFault(reader.name(file) + ": the id '" + c.id() + "' must be the file's name");
-            }
-            causes.put(c.id(), c);
-        }
         BaseRates rates = Tree.whole(reader.object(dir.resolve("diagnosis/base-rates.json")), Readings::baseRates);
         DiagnosticKnowledge k = new DiagnosticKnowledge(
-                base.withQuestionsById(byId(all)), observations, Collections.unmodifiableMap(causes), rates);
-        DiagnosisChecks.check(k);
+                base.withQuestionsById(byId(all)), observations, reader.when(reader::causes), rates);
+        if (!reader.sealed) {
+            DiagnosisChecks.check(k);
+        }
         return k;
     }
 

@@ -17,6 +17,9 @@ import pourwright.facts.Basis;
  * anything; a guideline of safety can be tightened here, never loosened.
  */
 public final class Overlay {
+    private static final String GUIDELINES = "guidelines.json";
+    private static final String MATERIALS = "materials";
+
     private final Knowledge shipped;
     private final Path shop;
 
@@ -32,12 +35,12 @@ public final class Overlay {
      * @throws KnowledgeFault when a file cannot be used
      */
     public static Knowledge of(Knowledge shipped, Path shop, Path schemas) {
+        if (!Files.isRegularFile(shop.resolve(GUIDELINES)) && !Files.isDirectory(shop.resolve(MATERIALS))) {
+            return shipped;
+        }
         Overlay o = new Overlay(shipped, shop);
         Map<String, Guideline> guidelines = o.guidelines(schemas);
         Map<String, MaterialClass> materials = o.materials();
-        if (guidelines.equals(shipped.guidelines()) && materials.equals(shipped.materials())) {
-            return shipped;
-        }
         Knowledge all = new Knowledge(
                 shipped.questions(),
                 shipped.questionsById(),
@@ -58,7 +61,7 @@ public final class Overlay {
 
     private Map<String, Guideline> guidelines(Path schemas) {
         Map<String, Guideline> all = new TreeMap<>(shipped.guidelines());
-        Path file = shop.resolve("guidelines.json");
+        Path file = shop.resolve(GUIDELINES);
         if (Files.isRegularFile(file)) {
             var tree = KnowledgeReader.tree(file, file.toString());
             Schemas.check(tree, schemas.resolve("guidelines.schema.json"), file.toString());
@@ -81,7 +84,7 @@ public final class Overlay {
 
     private Map<String, MaterialClass> materials() {
         Map<String, MaterialClass> all = new TreeMap<>(shipped.materials());
-        Path folder = shop.resolve("materials");
+        Path folder = shop.resolve(MATERIALS);
         if (Files.isDirectory(folder)) {
             try (Stream<Path> files = Files.list(folder)) {
                 for (Path f : files.filter(x -> x.toString().endsWith(".json"))

@@ -69,6 +69,13 @@ public record Question(
         return families.isEmpty() || material != null && families.contains(material.family());
     }
 
+    /** The same question with these choices. */
+    public Question withChoices(List<Choice> offered) {
+        return new Question(
+                id, section, ask, kind, help, quantity, unit, min, max, example, bare, offered, unknown, asked, several,
+                fact, effort, picture, families, tries);
+    }
+
     /**
      * One choice.
      *

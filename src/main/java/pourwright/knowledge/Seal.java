@@ -1,12 +1,13 @@
 package pourwright.knowledge;
 
+import java.io.File;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.Stream;
 import java.util.zip.CRC32;
 
 /**
@@ -29,26 +30,39 @@ public final class Seal {
         try {
             return Files.isRegularFile(seal)
                     && Files.readString(seal, StandardCharsets.UTF_8).strip().equals(digest(dir));
-        } catch (IOException | UncheckedIOException e) {
+        } catch (IOException e) {
             return false;
         }
     }
 
     private static String digest(Path dir) throws IOException {
-        try (Stream<Path> walk = Files.walk(dir)) {
-            CRC32 sum = new CRC32();
-            List<Path> files = walk.filter(Files::isRegularFile)
-                    .filter(f -> !f.getFileName().toString().equals(FILE))
-                    .sorted()
-                    .toList();
-            long bytes = 0;
-            for (Path f : files) {
-                byte[] content = Files.readAllBytes(f);
-                sum.update(dir.relativize(f).toString().replace('\\', '/').getBytes(StandardCharsets.UTF_8));
-                sum.update(content);
-                bytes += content.length;
+        // Plain names in a plain list: a stream over the tree takes longer than reading all the files.
+        List<String> names = new ArrayList<>();
+        collect(dir.toFile(), "", names);
+        Collections.sort(names);
+        CRC32 sum = new CRC32();
+        long bytes = 0;
+        for (String name : names) {
+            byte[] content = Files.readAllBytes(dir.resolve(name));
+            sum.update(name.getBytes(StandardCharsets.UTF_8));
+            sum.update(content);
+            bytes += content.length;
+        }
+        return names.size() + " files, " + bytes + " bytes, sum " + Long.toHexString(sum.getValue());
+    }
+
+    private static void collect(File folder, String prefix, List<String> names) throws IOException {
+        File[] files = folder.listFiles();
+        if (files == null) {
+            throw new IOException("the folder " + folder + " cannot be read");
+        }
+        for (File f : files) {
+            String name = prefix + f.getName();
+            if (f.isDirectory()) {
+                collect(f, name + "/", names);
+            } else if (!name.endsWith(FILE)) {
+                names.add(name);
             }
-            return files.size() + " files, " + bytes + " bytes, sum " + Long.toHexString(sum.getValue());
         }
     }
 }

@@ -68,14 +68,16 @@ public final class RuleBook {
     /**
      * The same, a moment later: the first question goes before, since a person takes longer to read it than the bases
      * take to build.
+     *
+     * @param also what else will be needed then
      */
-    public static void preparePlanSoon() {
-        soon(List.of(RuleBook::judge, RuleBook::method));
+    public static void preparePlanSoon(Runnable also) {
+        soon(List.of(also, RuleBook::judge, RuleBook::method));
     }
 
     /** The same for the base of evidence. */
-    public static void prepareDiagnosisSoon() {
-        soon(List.of(RuleBook::diagnosis));
+    public static void prepareDiagnosisSoon(Runnable also) {
+        soon(List.of(also, RuleBook::diagnosis));
     }
 
     private static void soon(List<Runnable> bases) {

@@ -145,5 +145,18 @@ class ForScriptsTest {
         Run heard = Run.inside("diagnose", "--no-input", "--say", "tiny bubbles under the horns");
         assertThat(heard.err()).as("a note is no result").contains("from \"");
         assertThat(heard.out()).doesNotContain("Read symptom");
+        String line = "epoxy, smells of solvent, bubbles under the horns";
+        Run left = Run.inside("diagnose", "--no-input", "--say", line);
+        assertThat(left.err())
+                .contains(
+                        "Not understood, and left out: \"smells of solvent\".",
+                        "Read \"epoxy\" as a family of liquids.");
+        JsonNode json =
+                Json.read(Run.inside("diagnose", "--json", "--say", line).out());
+        assertThat(json.path("not-understood")).hasSize(1);
+        assertThat(json.path("not-understood").get(0).textValue()).isEqualTo("smells of solvent");
+        JsonNode all =
+                Json.read(Run.inside("diagnose", "--json", "--say", "bubbles").out());
+        assertThat(all.has("not-understood")).isFalse();
     }
 }

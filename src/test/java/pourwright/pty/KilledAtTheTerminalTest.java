@@ -30,8 +30,8 @@ class KilledAtTheTerminalTest {
             rig.kill();
         }
         try (Rig rig = Rig.in(home).run("plan")) {
-            assertThat(rig.opening()).contains("unfinished plan with 7 answers", "\"quit\" leaves it");
-            rig.reply("quit");
+            assertThat(rig.opening()).contains("unfinished plan with 7 answers", "Enter = yes", "\"no\"");
+            assertThat(rig.said("quit")).contains("Left.", "still stands");
             assertThat(rig.exit()).isEqualTo(4);
         }
         try (Rig rig = Rig.in(home).run("resume")) {

@@ -2,6 +2,8 @@ package pourwright.pty;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -69,8 +71,13 @@ class PromptsTest {
             assertThat(rig.prompt()).as("asked again").isEqualTo(q.id());
             assertThat(said).as(q.id()).contains("zzz");
             switch (q.kind()) {
-                case "choice" -> q.choices().forEach(c -> assertThat(said).contains(c.id()));
-                case "material" -> assertThat(said).contains("Accepted: ");
+                case "choice" -> {
+                    q.choices().forEach(c -> assertThat(said).contains(c.id()));
+                    assertThat(said)
+                            .contains("For example \"1\" or \""
+                                    + q.choices().get(0).id() + "\".");
+                }
+                case "material" -> assertThat(said).contains("Accepted: ", "For example " + q.example() + ".");
                 default -> assertThat(said).as(q.id()).containsPattern("[Ee]xample");
             }
             if (time == 3) {
@@ -157,5 +164,34 @@ class PromptsTest {
             rig.reply("quit");
             assertThat(rig.exit()).isEqualTo(4);
         }
+    }
+
+    /** The short questions outside the order take the same words as all others, and nothing happens on them. */
+    @Test
+    void theShortQuestionsTakeWhyHelpAndQuitToo() throws IOException {
+        Path shop = Files.createDirectories(home.resolve("pourwright"));
+        Files.writeString(shop.resolve("kit.json"), "{\"chamber-volume\": \"20 L\", \"pump-speed\": \"3 cfm\"}");
+        Files.writeString(
+                shop.resolve("unfinished.jsonl"), "{\"word\":\"plan\"}\n{\"set\":\"material\",\"to\":\"plaster\"}\n");
+        try (Rig rig = Rig.in(home).run()) {
+            assertThat(rig.prompt()).isEqualTo("resume");
+            shortQuestion(rig, "resume", "yes, no, drop (Enter = yes)");
+            assertThat(rig.said("quit")).contains("still stands");
+            assertThat(rig.exit()).isEqualTo(4);
+        }
+        try (Rig rig = Rig.in(home).run("resume")) {
+            assertThat(rig.prompt()).isEqualTo("kit");
+            shortQuestion(rig, "kit", "yes, no (Enter = yes)");
+            assertThat(rig.said("quit")).contains("Kept.");
+            assertThat(rig.exit()).isEqualTo(4);
+        }
+        assertThat(shop.resolve("unfinished.jsonl")).content().contains("plaster");
+    }
+
+    private static void shortQuestion(Rig rig, String prompt, String accepted) {
+        assertThat(rig.said("why")).matches("[A-Z].{15,}[.]");
+        assertThat(rig.said("help")).contains("Accepted: " + accepted, "\"why\"", "\"quit\" leaves");
+        assertThat(rig.said("zzz")).contains("\"zzz\" is not an answer here.", accepted, "For example \"no\".");
+        assertThat(rig.prompt()).isEqualTo(prompt);
     }
 }
