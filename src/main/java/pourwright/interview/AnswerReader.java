@@ -3,13 +3,17 @@ package pourwright.interview;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import pourwright.facts.Answer;
 import pourwright.facts.Estimate;
 import pourwright.knowledge.Knowledge;
@@ -35,6 +39,12 @@ public final class AnswerReader {
 
     private static final int SHOWN_CHOICES = 6;
     private static final int MOST_DIGITS = 40;
+    private static final int LEAST_WORD = 3;
+    /** Words of two-part liquids that name none of them. */
+    private static final Set<String> EVERYWHERE =
+            Set.of("part", "parts", "two", "component", "mix", "mixed", "cast", "casting", "liquid");
+
+    private static final int MOST_NEAR = 9;
     private static final String NUMBER = "[+-]?(\\d{1,9}(\\.\\d{0,9})?|\\.\\d{1,9})([eE][+-]?\\d{1,2})?";
     private static final String PLACE = NUMBER + "(\\s*,\\s*|\\s+)" + NUMBER + "(\\s*,\\s*|\\s+)" + NUMBER;
     private static final Pattern PLACES = Pattern.compile(PLACE + "(\\s*;\\s*" + PLACE + ")*+");
@@ -187,7 +197,38 @@ public final class AnswerReader {
             }
         }
         List<MaterialClass> all = List.copyOf(knowledge.materials().values());
-        return pick(q, text, prompt, all, MaterialClass::id, MaterialClass::name, MaterialClass::says);
+        Outcome picked = pick(q, text, prompt, all, MaterialClass::id, MaterialClass::name, MaterialClass::says);
+        boolean strange = picked instanceof Again a && a.meanings().isEmpty();
+        return prompt && strange ? nearest(text, all).orElse(picked) : picked;
+    }
+
+    /** "Clear casting epoxy" names no class, but most of its words are words of some: these are offered. */
+    private static Optional<Outcome> nearest(String text, List<MaterialClass> all) {
+        Set<String> typed =
+                new LinkedHashSet<>(List.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+")));
+        typed.removeIf(w -> w.length() < LEAST_WORD || EVERYWHERE.contains(w));
+        Map<MaterialClass, Integer> shared = new LinkedHashMap<>();
+        for (MaterialClass m : all) {
+            Set<String> known = new LinkedHashSet<>();
+            Stream.concat(Stream.of(m.id(), m.name(), m.family()), m.says().stream())
+                    .forEach(
+                            w -> known.addAll(List.of(w.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"))));
+            known.retainAll(typed);
+            shared.put(m, known.size());
+        }
+        int most = shared.values().stream().max(Integer::compare).orElse(0);
+        List<String> near = all.stream()
+                .filter(m -> shared.get(m) > 0 && shared.get(m) >= most - 1)
+                .sorted(Comparator.comparing(m -> -shared.get(m)))
+                .limit(MOST_NEAR)
+                .map(MaterialClass::id)
+                .toList();
+        return near.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Again(
+                        TypedText.quote(text) + " is no name of a liquid here. Nearest: " + String.join(", ", near)
+                                + ". Which is it?",
+                        near));
     }
 
     private static Outcome choice(Question q, String text, boolean prompt) {

@@ -47,6 +47,7 @@ class TradeWordsTest {
                 "chamber-body | the pot | pressure-pot; kitchen-pot",
                 "mix-ratio | 100 part A to 90 part B | 100 base : 90 hardener; 100 hardener : 90 base; 100:90",
                 "material | epoxy | coating-epoxy; deep-pour-epoxy; infusion-epoxy; laminating-epoxy",
+                "material | clear casting epoxy | deep-pour-epoxy; polyester; clear-polyurethane; coating-epoxy; infusion-epoxy; laminating-epoxy",
                 "material | silicone | brushable-silicone; platinum-silicone; tin-silicone"
             })
     void aWordThatCouldBeTwoThingsIsAsked(String question, String typed, String expected) {
