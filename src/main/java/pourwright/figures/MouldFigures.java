@@ -74,6 +74,20 @@ final class MouldFigures {
                                 x -> Pocket.equivalentDiameterM(x[0]),
                                 in("pocket-volume").up())),
                 figure(
+                        "seen-bubble",
+                        "How small a bubble is seen in this part?",
+                        Dimension.LENGTH,
+                        "on an opaque face at arm's length; in a clear part against the light, what the eye can part",
+                        "common-practice",
+                        "good eyes and good light",
+                        Formula.when(
+                                s -> s.choice("clear-part").equals("yes")
+                                        || s.choice("job").equals("embed")
+                                                && !s.choice("clear-part").equals("no"),
+                                x -> x[0],
+                                guide("visible-bubble-clear").up()),
+                        Formula.of(x -> x[0], guide("visible-bubble").up())),
+                figure(
                         "pocket-residue",
                         "What does the undercut keep after degassing in the mould?",
                         Dimension.VOLUME,

@@ -215,7 +215,11 @@ public final class VentAdvisor {
         if (!job.choice("show-face-up").equals("yes") || trapped.pockets().isEmpty()) {
             return Map.of();
         }
-        double ball = knowledge.guidelineSi("visible-bubble");
+        double ball = Advisor.consult(job, knowledge)
+                .figure("seen-bubble")
+                .orElseThrow()
+                .si()
+                .typical();
         double seenM3 = Math.PI / 6 * ball * ball * ball;
         return Tilting.frees(mesh, setup, trapped, knowledge.guidelineSi("tilt-angle"), p -> p.volumeM3() > seenM3);
     }

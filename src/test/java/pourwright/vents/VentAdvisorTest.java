@@ -223,6 +223,19 @@ class VentAdvisorTest {
         return a.treatments().get(0).figure("vent-diameter").orElseThrow().si().typical();
     }
 
+    @ParameterizedTest
+    @CsvSource({"no, leave", "yes, vent"})
+    void inAClearPartSmallerBubblesAreSeen(String clear, String decision) {
+        VentAdvice a = described(
+                "material=clear-polyurethane",
+                "job=closed-mould",
+                "undercut-width=0.3 mm",
+                "undercut-depth=0.3 mm",
+                "undercut-reach=no",
+                "clear-part=" + clear);
+        assertThat(a.treatments()).extracting(Treatment::decision).containsExactly(decision);
+    }
+
     @Test
     void aSmoothShapeNeedsNoVent() {
         VentAdvice a = described("undercuts=none");
