@@ -6,6 +6,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import pourwright.diagnosis.Diagnoser;
 import pourwright.diagnosis.Diagnosis;
@@ -135,7 +136,7 @@ public final class Accuracy {
     public String score() {
         long asked = all.stream().filter(One::amongFirstAfterAsking).count();
         return String.format(
-                java.util.Locale.ROOT,
+                Locale.ROOT,
                 "%d cases (set %s), first right %.0f %% of the %d ranked, among the first three %.0f %% (%.0f %% by asking"
                         + " alone), log-loss %.2f bits, questions %d at the median",
                 all.size(),

@@ -3,12 +3,14 @@ package pourwright.cli;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -112,7 +114,7 @@ final class TerminalTraining {
 
     private static void drain(JniNativePty pty) {
         try {
-            pty.getMasterInput().transferTo(java.io.OutputStream.nullOutputStream());
+            pty.getMasterInput().transferTo(OutputStream.nullOutputStream());
         } catch (IOException e) {
             // The terminal was closed.
             return;
@@ -121,7 +123,7 @@ final class TerminalTraining {
 
     private static void remove(Path folder) throws IOException {
         try (var files = Files.walk(folder)) {
-            for (Path file : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(file);
             }
         }

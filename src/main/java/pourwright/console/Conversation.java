@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,8 +22,10 @@ import pourwright.interview.AnswerReader;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.Question;
+import pourwright.units.Dimension;
 import pourwright.units.DontKnow;
 import pourwright.units.Show;
+import pourwright.units.UnitBook;
 
 /** A conversation: one question at a time, then the answer, then whatever the person asks about it. */
 public final class Conversation {
@@ -43,7 +46,7 @@ public final class Conversation {
     private final Job job;
     private final Deque<String> doubted = new ArrayDeque<>();
     private final Deque<String> asked = new ArrayDeque<>();
-    private final Map<String, String> earlier = new java.util.HashMap<>();
+    private final Map<String, String> earlier = new HashMap<>();
     private Answers answers;
     private boolean enough;
     private boolean talked;
@@ -439,11 +442,11 @@ public final class Conversation {
     }
 
     private static double siOf(Question q, double value) {
-        return pourwright.units.UnitBook.toSi(value, q.unit(), dimension(q));
+        return UnitBook.toSi(value, q.unit(), dimension(q));
     }
 
-    private static pourwright.units.Dimension dimension(Question q) {
-        return pourwright.units.Dimension.named(q.quantity());
+    private static Dimension dimension(Question q) {
+        return Dimension.named(q.quantity());
     }
 
     private void accept(Question q, Answer answer, String line) {

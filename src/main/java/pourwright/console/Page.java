@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import pourwright.advice.Consultation;
 import pourwright.advice.Finding;
@@ -292,7 +294,7 @@ public final class Page {
     /** The rules that fired, by folder. */
     public List<String> rules() {
         List<String> out = new ArrayList<>();
-        Map<String, String> fired = new java.util.TreeMap<>();
+        Map<String, String> fired = new TreeMap<>();
         c.conclusions().stream()
                 .filter(x -> !x.rule().folder().equals("interview"))
                 .forEach(x -> fired.put(
@@ -304,7 +306,7 @@ public final class Page {
     /** Where it all comes from. */
     public List<String> sources() {
         List<String> out = new ArrayList<>();
-        java.util.TreeSet<String> keys = new java.util.TreeSet<>();
+        TreeSet<String> keys = new TreeSet<>();
         c.findings().forEach(f -> keys.addAll(f.rule().sources()));
         c.figures().values().forEach(v -> v.defined().ifPresent(d -> keys.addAll(d.sources())));
         keys.forEach(k -> out.addAll(wrap(explained.source(k), k + ": ", "    ")));

@@ -1,9 +1,11 @@
 package pourwright.console;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import pourwright.facts.Answers;
 
 /**
@@ -67,7 +69,7 @@ public final class Recorded implements Door {
         return answer;
     }
 
-    private final java.util.Set<String> answered = new java.util.HashSet<>();
+    private final Set<String> answered = new HashSet<>();
 
     private static String typed(Object raw) {
         return raw.toString();

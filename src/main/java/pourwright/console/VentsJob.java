@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import pourwright.advice.BadAnswer;
 import pourwright.casebook.CaseFile;
+import pourwright.facts.Answer;
 import pourwright.facts.Answers;
 import pourwright.geometry.Mesh;
 import pourwright.geometry.MeshFault;
@@ -158,7 +159,7 @@ public final class VentsJob implements Job {
                 return answers.has(id) ? Optional.empty() : next;
             }
             // Passed over as if nobody knew: the plan's other questions change nothing here.
-            seen = seen.with(id, new pourwright.facts.Answer.DontKnow(), null);
+            seen = seen.with(id, new Answer.DontKnow(), null);
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import pourwright.advice.Finding;
 import pourwright.advice.Wording;
+import pourwright.facts.Answer;
 import pourwright.geometry.Attitude;
 import pourwright.geometry.MeshReport;
 import pourwright.geometry.Picture;
@@ -113,7 +114,7 @@ public final class VentsPage {
     private Optional<String> assumptions() {
         List<String> taken = new ArrayList<>();
         for (String id : a.assumed()) {
-            pourwright.facts.Answer given = a.job().answers().get(id).orElse(null);
+            Answer given = a.job().answers().get(id).orElse(null);
             if (given == null && !a.treatments().isEmpty()) {
                 given = a.treatments().get(0).job().answers().get(id).orElse(null);
             }

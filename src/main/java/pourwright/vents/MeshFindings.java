@@ -1,10 +1,12 @@
 package pourwright.vents;
 
+import java.util.ArrayList;
 import java.util.List;
 import pourwright.geometry.Attitude;
 import pourwright.geometry.Mesh;
 import pourwright.geometry.Setup;
 import pourwright.geometry.Trapped;
+import pourwright.geometry.Vec3;
 import pourwright.geometry.VentPlan;
 
 /**
@@ -27,7 +29,7 @@ public record MeshFindings(
     public Setup vented() {
         Setup all =
                 setup.gates().isEmpty() && trapped.gate() != null ? setup.withGates(List.of(trapped.gate())) : setup;
-        List<pourwright.geometry.Vec3> places = new java.util.ArrayList<>(all.vents());
+        List<Vec3> places = new ArrayList<>(all.vents());
         vents.vents().forEach(v -> places.add(v.place()));
         return all.withVents(places);
     }

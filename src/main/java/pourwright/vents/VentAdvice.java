@@ -2,6 +2,7 @@ package pourwright.vents;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import pourwright.advice.Consultation;
 import pourwright.advice.Finding;
 import pourwright.advice.Verdict;
@@ -36,8 +37,7 @@ public record VentAdvice(
 
     /** Ids of all rules that spoke, sorted, each once. */
     public List<String> rulesFired() {
-        return java.util.stream.Stream.concat(
-                        job.rulesFired().stream(), treatments.stream().flatMap(t -> t.job().rulesFired().stream()))
+        return Stream.concat(job.rulesFired().stream(), treatments.stream().flatMap(t -> t.job().rulesFired().stream()))
                 .distinct()
                 .sorted()
                 .toList();

@@ -15,6 +15,7 @@ import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Finding;
 import pourwright.advice.Verdict;
+import pourwright.facts.Answer;
 import pourwright.facts.Answers;
 import pourwright.facts.Estimate;
 import pourwright.geometry.Attitude;
@@ -140,7 +141,7 @@ public final class VentAdvisor {
     }
 
     private Estimate quantity(String question) {
-        return job.get(question).orElse(null) instanceof pourwright.facts.Answer.Quantity q
+        return job.get(question).orElse(null) instanceof Answer.Quantity q
                 ? q.si()
                 : Estimate.exactly(knowledge.guidelineSi("undercut-medium-below"));
     }
