@@ -24,7 +24,8 @@ public final class PromptBench {
     private static final int ROUNDS = 21;
     private static final double NS_PER_MS = 1e6;
     private static final String PROMPT = " > ";
-    private static final Path LAUNCHER = Path.of("target", "pourwright", "bin", "pourwright");
+    private static final Path LAUNCHER =
+            Path.of("target", "pourwright", "bin", "pourwright").toAbsolutePath();
 
     private PromptBench() {}
 

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import pourwright.advice.BadAnswer;
+import pourwright.console.VentsJob;
 import pourwright.facts.Answers;
 import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Knowledge;
@@ -80,12 +81,12 @@ final class Program {
     }
 
     /**
-     * The ways a person usually begins: nothing at all, or {@code plan} or {@code diagnose} alone. They need no reading
+     * The ways a person usually begins: nothing at all, or {@code plan}, {@code diagnose} or {@code vents} alone. They need no reading
      * of options, which would keep the first question waiting.
      */
     private static boolean talksAtOnce(String[] args) {
         return args.length == 0
-                || args.length == 1 && Set.of("plan", "diagnose").contains(args[0]);
+                || args.length == 1 && Set.of("plan", "diagnose", "vents").contains(args[0]);
     }
 
     private int talk(String[] args) {
@@ -94,11 +95,21 @@ final class Program {
             if (args.length == 0) {
                 return Talk.console(this, usual).code();
             }
-            return args[0].equals("plan")
-                    ? Talk.plan(this, usual, () -> knowledgeOfWorkshop(usual), Answers.NONE)
-                            .code()
-                    : Talk.diagnose(this, usual, () -> knowledgeForDiagnosis(usual, true), Answers.NONE, "")
+            return switch (args[0]) {
+                case "plan" ->
+                    Talk.plan(this, usual, () -> knowledgeOfWorkshop(usual), Answers.NONE)
                             .code();
+                case "vents" ->
+                    Talk.vents(
+                                    this,
+                                    usual,
+                                    () -> new VentsJob(knowledgeOfWorkshop(usual), new MeshFiles(null), advice -> {}),
+                                    Answers.NONE)
+                            .code();
+                default ->
+                    Talk.diagnose(this, usual, () -> knowledgeForDiagnosis(usual, true), Answers.NONE, "")
+                            .code();
+            };
         } catch (RuntimeException e) {
             return failed(e).code();
         }

@@ -154,6 +154,13 @@ final class Talk {
                 door -> begin(program, shared, door, shop, () -> new PlanJob(Later.ready(reading)), start));
     }
 
+    /** Straight into the search for trapped air, with answers already given. */
+    static ExitCode vents(Program program, SharedOptions shared, Supplier<VentsJob> job, Answers start) {
+        Future<VentsJob> reading = Later.read(job);
+        Path shop = program.shop(shared.shop);
+        return with(program, shared, door -> begin(program, shared, door, shop, () -> Later.ready(reading), start));
+    }
+
     /** Straight into a diagnosis, with answers already given, and the family of the liquid or nothing. */
     static ExitCode diagnose(
             Program program,

@@ -95,6 +95,6 @@ final class VentsCommand extends JobCommand {
 
     @Override
     ExitCode talk(Answers given) {
-        return Talk.job(program, shared, job, given);
+        return Talk.vents(program, shared, () -> job, given);
     }
 }
