@@ -90,7 +90,7 @@ public final class Advisor {
 
         Wording wording = new Wording(knowledge, answers, all);
         List<Finding> findings = findings(conclusions, knowledge, methods, wording);
-        List<Need> needs = needs(conclusions, knowledge);
+        List<Need> needs = needs(conclusions, knowledge, answers);
         return new Consultation(
                 answers,
                 verdict(findings),
@@ -158,7 +158,7 @@ public final class Advisor {
                 };
     }
 
-    private static List<Need> needs(List<Conclusion> conclusions, Knowledge knowledge) {
+    private static List<Need> needs(List<Conclusion> conclusions, Knowledge knowledge, Answers answers) {
         Map<String, Map<String, RuleCard>> wanted = new TreeMap<>();
         for (Conclusion c : conclusions) {
             if (c.verb() == Verb.NEED) {
@@ -168,6 +168,8 @@ public final class Advisor {
         }
         return knowledge.questions().stream()
                 .filter(q -> wanted.containsKey(q.id()))
+                .filter(q ->
+                        answers.has(q.id()) || Facts.implied(answers, q.id()).isEmpty())
                 .map(q -> new Need(q.id(), List.copyOf(wanted.get(q.id()).values())))
                 .toList();
     }

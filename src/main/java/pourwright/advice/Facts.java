@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import pourwright.facts.Answer;
 import pourwright.facts.Answers;
 import pourwright.facts.Figure;
 import pourwright.facts.Limits;
@@ -25,7 +27,7 @@ public final class Facts {
         List<Object> facts = new ArrayList<>(said(answers, knowledge.questions()));
         facts.add(0, material(material));
         for (Question q : knowledge.questions()) {
-            if (answers.get(q.id()).isEmpty()) {
+            if (answers.get(q.id()).isEmpty() && implied(answers, q.id()).isEmpty()) {
                 facts.add(new Unknown(q.id()));
             }
         }
@@ -43,9 +45,20 @@ public final class Facts {
     public static List<Said> said(Answers answers, Collection<Question> questions) {
         List<Said> said = new ArrayList<>();
         for (Question q : questions) {
-            answers.choices(q.id()).forEach(c -> said.add(new Said(q.id(), c)));
+            List<String> choices = answers.choices(q.id());
+            (choices.isEmpty() ? implied(answers, q.id()).stream().toList() : choices)
+                    .forEach(c -> said.add(new Said(q.id(), c)));
         }
         return said;
+    }
+
+    /** The choice that another answer makes along with its own: "2:1 by volume" says how it is measured, too. */
+    static Optional<String> implied(Answers answers, String question) {
+        return question.equals("ratio-by")
+                        && answers.get("mix-ratio").orElse(null) instanceof Answer.Ratio r
+                        && !r.by().isEmpty()
+                ? Optional.of(r.by())
+                : Optional.empty();
     }
 
     /** A figure as a fact. */

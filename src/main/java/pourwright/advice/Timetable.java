@@ -27,6 +27,11 @@ final class Timetable {
     private static final Set<String> VACUUM =
             Set.of("degas-mix", "degas-before-thickening", "degas-in-mould", "degas-component");
 
+    private static final Set<String> DEGASSED = Set.of("degas-mix", "degas-before-thickening");
+
+    /** In an open box or on a coat no vent shows how far the liquid has come. */
+    private static final Set<String> OPEN = Set.of("rubber-around-master", "brush-on-mould");
+
     private final Scope scope;
     private final Knowledge knowledge;
     private final Set<String> methods;
@@ -60,7 +65,7 @@ final class Timetable {
             order.add("degas-component");
         }
         if (weighable()) {
-            order.add("weigh");
+            order.add(batches() && scope.get("batch-count").get().si().exact() ? "weigh-batches" : "weigh");
         } else if (scope.get("mix-mass").isPresent()) {
             order.add("weigh-mass");
         }
@@ -86,6 +91,12 @@ final class Timetable {
         return scope.get("part-mass-a")
                 .map(v -> v.si().exact() || v.si().high() / v.si().low() < NARROW)
                 .orElse(false);
+    }
+
+    /** A cup too small for the whole mix is filled several times, and each filling takes all the steps. */
+    private boolean batches() {
+        return methods.stream().anyMatch(DEGASSED::contains)
+                && scope.get("batch-count").map(v -> v.si().typical() > 1).orElse(false);
     }
 
     private void work() {
@@ -118,7 +129,10 @@ final class Timetable {
         }
         figure("poured-at", Dimension.TIME, clock);
         viscosityAtPour();
-        if (methods.contains("vents")) {
+        if (batches()) {
+            add("next-batch", clock, NOTHING);
+        }
+        if (methods.contains("vents") && !OPEN.contains(scope.choice("job"))) {
             add("vents-watch", clock, NOTHING);
         }
         if (methods.contains("tilt")) {

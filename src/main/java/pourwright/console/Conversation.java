@@ -20,6 +20,7 @@ import pourwright.facts.Answer;
 import pourwright.facts.Answers;
 import pourwright.interview.AnswerReader;
 import pourwright.interview.Interviewer;
+import pourwright.interview.Sizes;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.Question;
 import pourwright.units.Dimension;
@@ -162,8 +163,10 @@ public final class Conversation {
                 + String.join(
                         "; ",
                         fresh.stream()
-                                .map(id -> id + " " + kit.all().get(id).raw())
-                                .toList()) + ".");
+                                .map(id -> id.replace('-', ' ') + " "
+                                        + Page.said(id, kit.all().get(id).answer(), knowledge))
+                                .toList())
+                + ".");
         if (yes("kit > ", "The kit of a workshop seldom changes. \"no\" asks each part of it again.")) {
             fresh.forEach(id -> {
                 Answers.Given g = kit.all().get(id);
@@ -336,6 +339,7 @@ public final class Conversation {
         show(next);
         int failures = 0;
         int empty = 0;
+        String doubtful = "";
         List<String> meanings = List.of();
         while (true) {
             String line = door.ask(q.id() + " > ", offered(q)).strip();
@@ -389,7 +393,18 @@ public final class Conversation {
                     line = meanings.get(n - 1);
                 }
             }
+            if (together(q, line)) {
+                return;
+            }
             AnswerReader.Outcome outcome = reader.atPrompt(q, line);
+            if (!(outcome instanceof AnswerReader.Understood) && !meanings.isEmpty()) {
+                // "45" was asked about, and "minutes" answers that.
+                String whole = doubtful + " " + line;
+                if (reader.atPrompt(q, whole) instanceof AnswerReader.Understood u) {
+                    outcome = u;
+                    line = whole;
+                }
+            }
             if (outcome instanceof AnswerReader.Understood u) {
                 accept(q, u.answer(), line);
                 return;
@@ -397,6 +412,7 @@ public final class Conversation {
             AnswerReader.Again again = (AnswerReader.Again) outcome;
             say(again.sentence());
             meanings = again.meanings();
+            doubtful = line;
             for (int i = 0; i < meanings.size(); i++) {
                 say("  " + (i + 1) + ". " + meanings.get(i));
             }
@@ -404,6 +420,28 @@ public final class Conversation {
                 say("Type \"help\" for how to find it, or \"don't know\" to go on without.");
             }
         }
+    }
+
+    /** Takes "20 x 15 x 12 cm" as the answers to several questions; false when it is not that. */
+    private boolean together(Question first, String line) {
+        List<String> sizes = first.together().isEmpty() ? List.of() : Sizes.of(line);
+        List<Question> questions = new ArrayList<>(List.of(first));
+        first.together().forEach(id -> questions.add(knowledge.question(id).orElseThrow()));
+        if (sizes.size() < 2 || sizes.size() > questions.size()) {
+            return false;
+        }
+        List<Answer> read = new ArrayList<>();
+        for (int i = 0; i < sizes.size(); i++) {
+            if (!(reader.atPrompt(questions.get(i), sizes.get(i)) instanceof AnswerReader.Understood u)) {
+                return false;
+            }
+            read.add(u.answer());
+        }
+        for (int i = 0; i < sizes.size(); i++) {
+            say(questions.get(i).id() + " > " + sizes.get(i));
+            accept(questions.get(i), read.get(i), sizes.get(i));
+        }
+        return true;
     }
 
     private void show(Interviewer.Next next) {
@@ -566,6 +604,12 @@ public final class Conversation {
             String rest =
                     line.contains(" ") ? line.substring(line.indexOf(' ') + 1).strip() : "";
             String verb = Words.meant(word.contains(" ") ? word.substring(0, word.indexOf(' ')) : word, offered);
+            if (verb.equals("what-if") && word.startsWith("what ")) {
+                // "what if cup-volume=5 L" is meant, "what do I do first" is not.
+                boolean meant = word.startsWith("what if ");
+                verb = meant ? verb : word;
+                rest = meant ? line.substring("what if ".length()).strip() : rest;
+            }
             switch (verb) {
                 case "quit", "exit" -> {
                     keeping.end();

@@ -29,7 +29,8 @@ public final class Pick {
     public Optional<String> ask() {
         int failures = 0;
         while (true) {
-            String said = door.ask(prompt, words).strip().toLowerCase(Locale.ROOT);
+            String typed = door.ask(prompt, words).strip();
+            String said = typed.toLowerCase(Locale.ROOT);
             if (said.isEmpty()) {
                 return Optional.of(words.get(0));
             }
@@ -48,7 +49,7 @@ public final class Pick {
                     if (picked.isPresent()) {
                         return picked;
                     }
-                    say("\"" + Clean.quoted(said) + "\" is not an answer here. " + accepted() + " For example \""
+                    say("\"" + Clean.quoted(typed) + "\" is not an answer here. " + accepted() + " For example \""
                             + words.get(1) + "\".");
                     if (++failures >= HELP_AFTER) {
                         say("Enter alone is enough to go on.");

@@ -131,6 +131,8 @@ final class MixFigures {
                                 x -> Math.ceil(x[0] / x[1] - ROUNDING),
                                 in("mix-volume").up(),
                                 in("cup-fill-limit").down())),
+                share("batch-mass-a", "first", "part-mass-a"),
+                share("batch-mass-b", "second", "part-mass-b"),
                 figure(
                         "batch-mass-max",
                         "What is the most I can mix at once in this cup?",
@@ -146,6 +148,17 @@ final class MixFigures {
 
     /** A batch that fills the cup to the last drop is one batch, not two. */
     private static final double ROUNDING = 1e-9;
+
+    private static FigureDef share(String id, String which, String whole) {
+        return figure(
+                id,
+                "How much of the " + which + " can goes into each batch?",
+                Dimension.MASS,
+                "the mass of that part in all / the number of batches",
+                "common-practice",
+                "batches of one size",
+                Formula.of(x -> x[0] / x[1], in(whole).up(), in("batch-count").down()));
+    }
 
     private static FigureDef part(String id, String which, int index) {
         return figure(

@@ -44,6 +44,8 @@ public final class AnswerReader {
     private static final Set<String> EVERYWHERE =
             Set.of("part", "parts", "two", "component", "mix", "mixed", "cast", "casting", "liquid");
 
+    private static final Set<String> FILLERS = Set.of("the", "and", "with", "for", "that", "this", "into", "from");
+    private static final Set<String> NEGATIONS = Set.of("no", "not", "never", "without", "none", "nor");
     private static final int MOST_NEAR = 9;
     private static final String NUMBER = "[+-]?(\\d{1,9}(\\.\\d{0,9})?|\\.\\d{1,9})([eE][+-]?\\d{1,2})?";
     private static final String PLACE = NUMBER + "(\\s*,\\s*|\\s+)" + NUMBER + "(\\s*,\\s*|\\s+)" + NUMBER;
@@ -300,6 +302,15 @@ public final class AnswerReader {
                 return new Understood(new Answer.Choice(beginnings.iterator().next()));
             }
         }
+        if (prompt && exact.isEmpty() && beginnings.isEmpty() && q.kind().equals("choice")) {
+            Set<String> held = holding(wanted, q);
+            // One word alone can mean something else: "wet" is no name of a soft casting. It is taken only for a
+            // question.
+            if (held.size() == 1 && meaningful(wanted).size() > 1) {
+                return new Understood(new Answer.Choice(held.iterator().next()));
+            }
+            beginnings.addAll(held.size() > 1 ? held : Set.of());
+        }
         Set<String> several = exact.size() > 1 ? exact : prompt ? beginnings : Set.<String>of();
         if (several.size() > 1 && !wanted.isEmpty()) {
             return new Again(
@@ -323,6 +334,34 @@ public final class AnswerReader {
     private static String oneOf(Collection<String> ids, boolean prompt) {
         return " For example " + (prompt ? "\"1\" or \"" : "\"")
                 + ids.iterator().next() + "\".";
+    }
+
+    /** "Mould around a master" begins no choice, but all its words stand in one; a number or a "not" means more than words. */
+    private static Set<String> holding(String wanted, Question q) {
+        Set<String> found = new LinkedHashSet<>();
+        Set<String> typed = meaningful(wanted);
+        if (typed.isEmpty()
+                || wanted.matches(".*\\d.*")
+                || words(wanted).stream().anyMatch(NEGATIONS::contains)) {
+            return found;
+        }
+        for (Question.Choice c : q.choices()) {
+            Set<String> known = words(c.id() + " " + c.text() + " " + String.join(" ", c.says()));
+            if (known.containsAll(typed)) {
+                found.add(c.id());
+            }
+        }
+        return found;
+    }
+
+    private static Set<String> meaningful(String text) {
+        Set<String> words = words(text);
+        words.removeIf(w -> w.length() < LEAST_WORD || FILLERS.contains(w));
+        return words;
+    }
+
+    private static Set<String> words(String text) {
+        return new LinkedHashSet<>(List.of(text.toLowerCase(Locale.ROOT).strip().split("[^\\p{L}]+")));
     }
 
     /** "Epoxy" is a word of four classes, though the name of only one begins with it. */

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param picture lines of a small text picture; its meaning also stands in the help
  * @param families the only families of material it is asked about; empty for all
  * @param tries answers to a quantity that a diagnosis tries, to learn whether asking would settle anything
+ * @param together the questions that may be answered along with it at a prompt, in this order: "20 x 15 x 12 cm"
  */
 public record Question(
         String id,
@@ -47,7 +48,8 @@ public record Question(
         String effort,
         List<String> picture,
         List<String> families,
-        List<String> tries) {
+        List<String> tries,
+        List<String> together) {
     public Question {
         choices = choices == null ? List.of() : List.copyOf(choices);
         asked = asked == null || asked;
@@ -55,13 +57,14 @@ public record Question(
         picture = List.copyOf(picture);
         families = List.copyOf(families);
         tries = List.copyOf(tries);
+        together = List.copyOf(together);
     }
 
     /** The same question in other words. */
     public Question asking(String words) {
         return new Question(
                 id, section, words, kind, help, quantity, unit, min, max, example, bare, choices, unknown, asked,
-                several, fact, effort, picture, families, tries);
+                several, fact, effort, picture, families, tries, together);
     }
 
     /** True when it makes sense for this class of material; one for some families only never does for an unknown one. */
@@ -73,7 +76,7 @@ public record Question(
     public Question withChoices(List<Choice> offered) {
         return new Question(
                 id, section, ask, kind, help, quantity, unit, min, max, example, bare, offered, unknown, asked, several,
-                fact, effort, picture, families, tries);
+                fact, effort, picture, families, tries, together);
     }
 
     /**

@@ -82,7 +82,8 @@ final class Readings {
                 t.textOr("effort", "look"),
                 t.texts("picture"),
                 t.texts("families"),
-                t.texts("tries"));
+                t.texts("tries"),
+                t.texts("together"));
     }
 
     private static Question.Fallback fallback(Tree t) {

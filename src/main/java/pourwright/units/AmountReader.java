@@ -187,7 +187,7 @@ final class AmountReader {
             c.at++;
             third = NumberScanner.scan(c, false);
         }
-        if (second >= 60 || third >= 60 || Double.isNaN(second)) {
+        if (second >= 60 || third >= 60 || Double.isNaN(second) || Double.isInfinite(first)) {
             return fail(Sentences.notUnderstood(typed, e));
         }
         UnitDef seconds = UnitBook.need("s", Dimension.TIME);

@@ -26,6 +26,9 @@ final class NumberText {
 
     /** Three digits that count; whole numbers are kept whole below a thousand million, and four digits are not cut to three. */
     static String shown(double v) {
+        if (!Double.isFinite(v)) {
+            return Show.endless(v);
+        }
         double size = Math.abs(v);
         if (size >= 100 && size < 9999.5) {
             return write(round(v, 0));
@@ -38,6 +41,9 @@ final class NumberText {
 
     /** A number as it was typed, so that reading it again gives the same; a third is shown as 1/3. */
     static String echoed(double v) {
+        if (!Double.isFinite(v)) {
+            return Show.endless(v);
+        }
         if (Math.abs(v) < LARGE && nearlyWhole(v)) {
             return write(round(v, 0));
         }
@@ -48,6 +54,9 @@ final class NumberText {
 
     /** Six digits that count, for the ends that "about" stands for. */
     static String end(double v) {
+        if (!Double.isFinite(v)) {
+            return Show.endless(v);
+        }
         return Math.abs(v) < LARGE && nearlyWhole(v) ? write(round(v, 0)) : write(significant(v, END_DIGITS));
     }
 

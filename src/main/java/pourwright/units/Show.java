@@ -93,7 +93,7 @@ public final class Show {
     }
 
     /** A figure without an end or without a value must not look like a number. */
-    private static String endless(double v) {
+    static String endless(double v) {
         return Double.isNaN(v) ? "unknown" : "without limit";
     }
 }

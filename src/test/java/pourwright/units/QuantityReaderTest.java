@@ -591,4 +591,11 @@ class QuantityReaderTest {
         reads("50", Questions.prompt(Dimension.LENGTH, "mm", 20, 60, "8 mm"), 50, "mm");
         assertThat(ask("2", bore).meanings()).containsExactly("2\u00a0mm", "2\u00a0cm", "2\u00a0in");
     }
+
+    /** A clock whose hours are beyond every number is no clock, and nothing about it is written out. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1e94001:3", "1e94001:30,-½", "9e999:59:59", "1e999", "1e999 to 1e999 h"})
+    void numbersBeyondAllBoundsAreRefusedInWords(String typed) {
+        assertThat(QuantityReader.read(typed, Questions.POT_LIFE)).isInstanceOf(Bad.class);
+    }
 }
