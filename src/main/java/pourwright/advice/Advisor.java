@@ -112,7 +112,8 @@ public final class Advisor {
         return targets;
     }
 
-    private static List<Finding> findings(
+    /** The findings among what rules concluded, strongest first. */
+    public static List<Finding> findings(
             List<Conclusion> conclusions, Knowledge knowledge, Set<String> methods, Wording wording) {
         Map<String, Finding> findings = new LinkedHashMap<>();
         for (Conclusion c : conclusions) {
@@ -148,7 +149,8 @@ public final class Advisor {
                 c.verb() == Verb.CAUTION ? c.target() : "");
     }
 
-    private static Verdict verdict(List<Finding> findings) {
+    /** What the strongest finding makes of the job. */
+    public static Verdict verdict(List<Finding> findings) {
         return findings.isEmpty()
                 ? Verdict.GO
                 : switch (findings.get(0).strength()) {

@@ -14,13 +14,14 @@ import pourwright.advice.Finding;
 import pourwright.advice.Strength;
 import pourwright.diagnosis.Diagnosis;
 import pourwright.facts.Answers;
+import pourwright.kit.KitAdvice;
 import pourwright.knowledge.Json;
 import pourwright.vents.VentAdvice;
 
 /**
  * A saved case.
  *
- * @param word what it is a case of: {@code plan}, {@code diagnose} or {@code vents}
+ * @param word what it is a case of: {@code plan}, {@code diagnose}, {@code vents} or {@code kit}
  * @param answers the answers, as given
  * @param verdict the verdict expected of them; empty for a diagnosis
  * @param findings ids of the findings expected, strongest first
@@ -43,7 +44,7 @@ public record CaseFile(
     private static final int FORMAT = 1;
     private static final int MOST_BYTES = 1_000_000;
     private static final int CAUSES = 3;
-    private static final List<String> WORDS = List.of("plan", "diagnose", "vents");
+    private static final List<String> WORDS = List.of("plan", "diagnose", "vents", "kit");
     private static final List<String> PARTS =
             List.of("format", "word", "answers", "expect", "outcome", "provenance", "note");
 
@@ -62,6 +63,19 @@ public record CaseFile(
     public static CaseFile of(VentAdvice a, String provenance, String note) {
         return new CaseFile(
                 "vents", a.answers(), a.verdict().word(), expected(a), List.of(), true, "", provenance, note);
+    }
+
+    /** The case that the test of a kit makes. */
+    public static CaseFile of(KitAdvice a, String provenance, String note) {
+        return new CaseFile("kit", a.answers(), a.verdict().word(), expected(a), List.of(), true, "", provenance, note);
+    }
+
+    /** What the case of a kit pins: every finding but plain notes. */
+    public static List<String> expected(KitAdvice a) {
+        return a.findings().stream()
+                .filter(f -> f.strength() != Strength.NOTE)
+                .map(Finding::id)
+                .toList();
     }
 
     /** What a case about trapped air pins: the rule that decided about each pocket, largest first. */
@@ -89,6 +103,11 @@ public record CaseFile(
 
     /** This case with what was found about trapped air put in as expected. */
     public CaseFile expecting(VentAdvice a) {
+        return new CaseFile(word, answers, a.verdict().word(), expected(a), causes, ranked, outcome, provenance, note);
+    }
+
+    /** This case with what was found about a kit put in as expected. */
+    public CaseFile expecting(KitAdvice a) {
         return new CaseFile(word, answers, a.verdict().word(), expected(a), causes, ranked, outcome, provenance, note);
     }
 

@@ -101,12 +101,16 @@ public final class ResultJson {
         return out;
     }
 
-    private static ObjectNode quantity(FigureValue v, Wording wording) {
+    static ObjectNode quantity(FigureValue v, Wording wording) {
         ObjectNode q = quantity(v.si(), v.dimension(), wording.show(v));
         if (v.caveat() == null) {
             q.put("valid", true);
         } else {
             q.put("valid", plain(v.caveat()));
+        }
+        if (v.ownRuns() > 0) {
+            q.put("own-runs", v.ownRuns());
+            number(q, "own-factor", v.ownFactor());
         }
         return q;
     }
@@ -127,7 +131,7 @@ public final class ResultJson {
         return seconds < 0 ? "-" + Show.time(-seconds) : Show.time(seconds);
     }
 
-    private static ObjectNode quantity(Estimate e, Dimension d, String shown) {
+    static ObjectNode quantity(Estimate e, Dimension d, String shown) {
         ObjectNode q = Json.object();
         number(q, "value", e.typical());
         number(q, "low", e.low());
@@ -143,7 +147,7 @@ public final class ResultJson {
     }
 
     /** A value that is never reached has no number: JSON knows no infinity. */
-    private static void number(ObjectNode q, String name, double value) {
+    static void number(ObjectNode q, String name, double value) {
         if (Double.isInfinite(value)) {
             q.putNull(name);
         } else {

@@ -1,22 +1,35 @@
 package pourwright.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import pourwright.advice.Advisor;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Verdict;
 import pourwright.casebook.AnswersJson;
+import pourwright.casebook.CourseJson;
+import pourwright.casebook.FixesJson;
 import pourwright.casebook.ResultJson;
+import pourwright.casebook.WholeFile;
+import pourwright.console.CoursePage;
+import pourwright.console.FixPage;
 import pourwright.console.Page;
+import pourwright.course.Course;
 import pourwright.facts.Answers;
 import pourwright.geometry.MeshFault;
 import pourwright.knowledge.Json;
 import pourwright.knowledge.Knowledge;
+import pourwright.remedy.FixSearch;
+import pourwright.remedy.RegionChart;
+import pourwright.remedy.WorkingRegion;
 import pourwright.vents.MeshAnswers;
 import pourwright.vents.MeshRequest;
 
@@ -26,14 +39,22 @@ import pourwright.vents.MeshRequest;
         header = {
             "  pourwright plan                               # talk it through",
             "  pourwright plan material=tin-silicone batch-mass=\"1.2 kg\" cup-volume=\"2 l\"",
-            "  pourwright plan --answers job.json --json",
-            "  pourwright plan --answers - --json < jobs.jsonl  # one job a line",
+            "  pourwright plan --answers - --json --fix < jobs.jsonl  # one job a line",
             "  pourwright plan --mesh ear.stl --unit mm      # amounts and walls from a mesh"
         },
         description = "Plan a pour. What is not given as id=value, --answers or --case is asked.",
         footer = "\"pourwright questions\" lists every id. null or an absent id means don't know.")
 final class PlanCommand extends JobCommand {
     private Knowledge knowledge;
+
+    @Option(names = "--fix", description = "Add the smallest changes that make it work.")
+    private boolean fix;
+
+    @Option(names = "--course", description = "Add the degas from minute to minute.")
+    private boolean course;
+
+    @Option(names = "--map", paramLabel = "FILE", description = "Draw where it works, by batch and room, as SVG.")
+    private Path map;
 
     @Mixin
     private MeshOptions mesh = new MeshOptions();
@@ -62,7 +83,14 @@ final class PlanCommand extends JobCommand {
     ExitCode show(Answers given) {
         Consultation c = Advisor.consult(measured(given), knowledge);
         if (asJson) {
-            program.out().println(Json.write(new ResultJson(knowledge).of(c)));
+            ObjectNode out = new ResultJson(knowledge).of(c);
+            if (fix) {
+                FixesJson.into(out, FixSearch.of(c, Set.of(), knowledge), knowledge);
+            }
+            if (course) {
+                CourseJson.into(out, Course.of(c, knowledge));
+            }
+            program.out().println(Json.write(out));
         } else {
             Page page = new Page(c, knowledge, Talk.width(program), shared.plain);
             List<String> lines = new ArrayList<>(page.first(false));
@@ -70,9 +98,31 @@ final class PlanCommand extends JobCommand {
             lines.addAll(page.more());
             lines.add("");
             lines.addAll(page.cautions());
+            if (fix) {
+                lines.add("");
+                lines.addAll(new FixPage(FixSearch.of(c, Set.of(), knowledge), knowledge, Talk.width(program)).lines());
+            }
+            if (course) {
+                lines.add("");
+                lines.addAll(new CoursePage(Course.of(c, knowledge), Talk.width(program), shared.plain).lines());
+            }
             print(lines);
         }
+        if (map != null) {
+            draw(c);
+        }
         return c.verdict() == Verdict.STOP ? ExitCode.STOP : ExitCode.ADVICE;
+    }
+
+    private void draw(Consultation c) {
+        String title = "Where it works: "
+                + knowledge.materials().get(c.answers().choice("material")).name();
+        String text = RegionChart.svg(WorkingRegion.around(c, knowledge), title);
+        try {
+            WholeFile.write(map, text);
+        } catch (IOException e) {
+            throw new BadAnswer("map", "The map " + map + " cannot be written: is there such a folder, and room?");
+        }
     }
 
     /** With what a mesh tells: it is read here, so that the advice itself stays a function of answers. */
@@ -92,6 +142,10 @@ final class PlanCommand extends JobCommand {
 
     @Override
     ExitCode talk(Answers given) {
+        if (fix || course || map != null) {
+            // Whoever asks for these wants them at once, and no conversation.
+            return show(given);
+        }
         return Talk.plan(program, shared, () -> knowledge, measured(given));
     }
 }

@@ -7,6 +7,10 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.InstantSource;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,14 +30,34 @@ import pourwright.rulebook.RuleBook;
 /** What every command needs: streams, environment, where the knowledge lies; and what becomes of faults. */
 final class Program {
     /** Words that consult: the rule bases are built while the command line and the knowledge are read. */
-    private static final Set<String> NEED_RULES = Set.of("plan", "vents", "resume", "replay", "rules");
+    private static final Set<String> NEED_RULES = Set.of("plan", "vents", "kit", "resume", "replay", "rules");
 
     private final InputStream in;
     private final PrintStream out;
     private final PrintStream err;
     private final Map<String, String> environment;
 
+    private final Clock clock;
+    /** Looked up only where a day is written: reading the zones takes longer than the first question. */
+    private final Supplier<ZoneId> zone;
+
     Program(InputStream in, PrintStream out, PrintStream err, Map<String, String> environment) {
+        this(in, out, err, environment, Clock.systemUTC(), ZoneId::systemDefault);
+    }
+
+    Program(InputStream in, PrintStream out, PrintStream err, Map<String, String> environment, Clock clock) {
+        this(in, out, err, environment, clock, clock::getZone);
+    }
+
+    private Program(
+            InputStream in,
+            PrintStream out,
+            PrintStream err,
+            Map<String, String> environment,
+            Clock clock,
+            Supplier<ZoneId> zone) {
+        this.clock = clock;
+        this.zone = zone;
         this.in = in;
         this.out = new CleanPrint(out);
         this.err = new CleanPrint(err);
@@ -120,6 +144,7 @@ final class Program {
         words.put("plan", () -> new PlanCommand(this));
         words.put("diagnose", () -> new DiagnoseCommand(this));
         words.put("vents", () -> new VentsCommand(this));
+        words.put("kit", () -> new KitCommand(this));
         words.put("figure", () -> new FigureCommand(this));
         words.put("questions", () -> new QuestionsCommand(this));
         words.put("rules", () -> new RulesCommand(this));
@@ -162,6 +187,16 @@ final class Program {
         out.println();
         out.println("Stopped. What was kept stays: \"pourwright resume\" goes on from here.");
         System.exit(ExitCode.INTERRUPTED.code());
+    }
+
+    /** The day, as 2026-03-01. */
+    String today() {
+        return LocalDate.ofInstant(clock.instant(), zone.get()).toString();
+    }
+
+    /** The time, for whoever follows a plan. */
+    InstantSource clock() {
+        return clock;
     }
 
     InputStream in() {

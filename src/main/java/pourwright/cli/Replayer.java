@@ -5,11 +5,15 @@ import pourwright.advice.Advisor;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
 import pourwright.console.DiagnoseJob;
+import pourwright.console.KitJob;
+import pourwright.console.KitLog;
 import pourwright.console.PlanJob;
 import pourwright.console.Recorded;
 import pourwright.console.VentsJob;
 import pourwright.diagnosis.Diagnoser;
+import pourwright.kit.KitAdvisor;
 import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.KnowledgeReader;
 
 /** Runs a saved case again, whatever its word. What a diagnosis knows is read only when a case needs it. */
 final class Replayer {
@@ -44,6 +48,14 @@ final class Replayer {
                     expected,
                     expected.expecting(d.diagnose(expected.answers())),
                     Recorded.transcript(expected.answers(), new DiagnoseJob(d)));
+        }
+        if (word.equals("kit")) {
+            Knowledge seen = KnowledgeReader.withObservations(program.knowledgeFolder(shared), knowledge);
+            CaseFile expected = CaseFile.read(file, word, new AnswersJson(seen));
+            return new Replayed(
+                    expected,
+                    expected.expecting(KitAdvisor.advise(expected.answers(), seen)),
+                    Recorded.transcript(expected.answers(), new KitJob(seen, KitLog.NONE)));
         }
         CaseFile expected = CaseFile.read(file, word, new AnswersJson(knowledge));
         if (word.equals("vents")) {

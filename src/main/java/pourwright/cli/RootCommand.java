@@ -14,8 +14,7 @@ import pourwright.advice.BadAnswer;
             "  pourwright plan material=tin-silicone batch-mass=\"1.2 kg\"",
             "  pourwright WORD --help                        # examples and options of a word"
         },
-        description =
-                "Plan a pour of silicone, polyurethane, epoxy, polyester or gypsum, look for vents, and find what went wrong.")
+        description = "Plan a pour, look for vents, test a vacuum kit, and find what went wrong.")
 final class RootCommand implements Callable<Integer> {
     private final Program program;
 

@@ -39,6 +39,7 @@ final class RulesCommand implements Callable<Integer> {
     public Integer call() {
         List<RuleCard> cards = new ArrayList<>(RuleBook.method().cards());
         cards.addAll(RuleBook.judge().cards());
+        cards.addAll(RuleBook.kit().cards());
         cards.sort(null);
         ArrayNode all = Json.array();
         for (RuleCard c : cards) {

@@ -14,13 +14,16 @@ import java.util.stream.Stream;
 import org.jline.terminal.Terminal;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.Journal;
+import pourwright.casebook.OwnRuns;
 import pourwright.casebook.ShopLock;
+import pourwright.casebook.Trouble;
 import pourwright.console.AsciiDoor;
 import pourwright.console.Conversation;
 import pourwright.console.DiagnoseJob;
 import pourwright.console.Door;
 import pourwright.console.JLineDoor;
 import pourwright.console.Job;
+import pourwright.console.KitJob;
 import pourwright.console.Pick;
 import pourwright.console.PipeDoor;
 import pourwright.console.PlanJob;
@@ -30,6 +33,7 @@ import pourwright.diagnosis.Diagnoser;
 import pourwright.facts.Answers;
 import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.KnowledgeReader;
 
 /** Opens the right door to the person and talks. */
 final class Talk {
@@ -60,7 +64,7 @@ final class Talk {
                 }
             }
             Wrap.text(
-                            "Plan a pour, look for vents, or diagnose a bad part? (Enter = plan, or \"vents\", \"diagnose\")",
+                            "Plan a pour, look for vents, diagnose a bad part, or test the vacuum kit? (Enter = plan, or \"vents\", \"diagnose\", \"kit\")",
                             door.width(),
                             "",
                             "")
@@ -70,9 +74,9 @@ final class Talk {
             Optional<String> said = new Pick(
                             door,
                             "word > ",
-                            List.of("plan", "vents", "diagnose"),
+                            List.of("plan", "vents", "diagnose", "kit"),
                             "A plan is for a pour still to come. Vents are for a mould still to be made. A diagnosis is for a"
-                                    + " part that came out wrong.")
+                                    + " part that came out wrong. A test of the kit takes readings of its gauge.")
                     .ask();
             if (said.isEmpty()) {
                 return Conversation.End.UNFINISHED;
@@ -86,8 +90,27 @@ final class Talk {
         return switch (word) {
             case "diagnose" -> new DiagnoseJob(new Diagnoser(program.knowledgeForDiagnosis(shared, true)));
             case "vents" -> new VentsJob(knowledge.get(), new MeshFiles(null), advice -> {});
-            default -> new PlanJob(knowledge.get());
+            case "kit" ->
+                new KitJob(
+                        KnowledgeReader.withObservations(program.knowledgeFolder(shared), knowledge.get()),
+                        new KitKeeping(program.shop(shared.shop), program.today(), true, true));
+            default -> planJob(program, shared, knowledge.get());
         };
+    }
+
+    private static PlanJob planJob(Program program, SharedOptions shared, Knowledge knowledge) {
+        Path shop = program.shop(shared.shop);
+        return new PlanJob(knowledge, program.clock(), run -> {
+            if (shop == null) {
+                return "";
+            }
+            try {
+                OwnRuns.keep(shop, run);
+                return "Kept as a run of your own: the next plan with this material and kit reckons with it.";
+            } catch (IOException e) {
+                return "This run cannot be kept in " + shop + ": " + Trouble.why(shop, e) + ".";
+            }
+        });
     }
 
     /** A conversation that was left. */
@@ -151,7 +174,8 @@ final class Talk {
         return with(
                 program,
                 shared,
-                door -> begin(program, shared, door, shop, () -> new PlanJob(Later.ready(reading)), start));
+                door -> begin(
+                        program, shared, door, shop, () -> planJob(program, shared, Later.ready(reading)), start));
     }
 
     /** Straight into the search for trapped air, with answers already given. */

@@ -18,6 +18,7 @@ final class Versions {
         List<RuleCard> cards = new ArrayList<>(RuleBook.method().cards());
         cards.addAll(RuleBook.judge().cards());
         cards.addAll(RuleBook.diagnosis().cards());
+        cards.addAll(RuleBook.kit().cards());
         out.println("pourwright " + (version == null ? "(built from source)" : version));
         out.println("rule book " + Fingerprint.ofRules(cards) + ": " + cards.size() + " rules");
         out.println("knowledge " + Fingerprint.ofFolder(dir) + ": "

@@ -634,7 +634,10 @@ public final class Conversation {
                 case "why" -> say("\"how 1\" explains the first piece of advice, \"how 2\" the second, and so on.");
                 default -> {
                     Optional<List<String>> lines = shown.say(verb, rest);
-                    if (lines.isPresent()) {
+                    if (lines.isEmpty() && live(verb)) {
+                        say("");
+                        say(shown.next());
+                    } else if (lines.isPresent()) {
                         lines.get().forEach(door::say);
                     } else {
                         say((line.isEmpty() ? "" : "\"" + Clean.quoted(line) + "\" is not a word here. ") + "Words: "
@@ -643,6 +646,18 @@ public final class Conversation {
                 }
             }
         }
+    }
+
+    /** Does a word with a dialogue of its own. What is left in the middle of it can be gone on with, so nothing is cleared. */
+    private boolean live(String verb) {
+        Job.Result of = shown;
+        shown = null;
+        boolean done = of.live(verb, door, (id, text) -> {
+            answers = answers.with(id, new Answer.Text(text), text);
+            keeping.set(id, text, answers);
+        });
+        shown = done ? job.result(answers, door.width(), door.plain()) : of;
+        return done;
     }
 
     private List<String> resultWords() {

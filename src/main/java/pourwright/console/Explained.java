@@ -13,6 +13,7 @@ import pourwright.figures.FigureDef;
 import pourwright.figures.FigureValue;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.Source;
+import pourwright.units.Dimension;
 
 /** The lines that explain: figures, answers and sources, the same on every page. */
 final class Explained {
@@ -40,6 +41,13 @@ final class Explained {
             out.addAll(wrapped(
                     def.sources().stream().map(this::source).collect(Collectors.joining("; ")),
                     "      source: ",
+                    "        "));
+        }
+        if (v.ownRuns() > 0) {
+            out.addAll(wrapped(
+                    "multiplied by " + Wording.one(v.ownFactor(), Dimension.NUMBER) + ", as " + v.ownRuns()
+                            + (v.ownRuns() == 1 ? " run" : " runs") + " of your own showed",
+                    "      own: ",
                     "        "));
         }
         if (!v.dependsOnMost().isEmpty() && !v.dependsOnMost().contains(",")) {

@@ -3,6 +3,7 @@ package pourwright.console;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import pourwright.facts.Answers;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
@@ -17,6 +18,7 @@ public interface Job {
         return switch (word) {
             case "diagnose" -> "diagnosis";
             case "vents" -> "search for trapped air";
+            case "kit" -> "test of the kit";
             default -> word;
         };
     }
@@ -101,6 +103,15 @@ public interface Job {
 
         /** The lines for a word, or none when it is no word here. */
         Optional<List<String>> say(String verb, String rest);
+
+        /**
+         * Does a word that holds a dialogue of its own; false when it is none.
+         *
+         * @param keep takes an answer, by question, that is kept at once
+         */
+        default boolean live(String verb, Door door, BiConsumer<String, String> keep) {
+            return false;
+        }
 
         /** True when the advice is to stop. */
         boolean stop();

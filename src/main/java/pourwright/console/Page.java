@@ -12,6 +12,7 @@ import pourwright.advice.Consultation;
 import pourwright.advice.Finding;
 import pourwright.advice.Step;
 import pourwright.advice.Strength;
+import pourwright.advice.Verdict;
 import pourwright.advice.Wording;
 import pourwright.facts.Answer;
 import pourwright.facts.Answers;
@@ -19,6 +20,7 @@ import pourwright.facts.Estimate;
 import pourwright.figures.FigureValue;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.Question;
+import pourwright.remedy.Goal;
 import pourwright.units.Dimension;
 import pourwright.units.Show;
 
@@ -70,6 +72,9 @@ public final class Page {
             out.add("");
             musts.forEach(f -> out.addAll(wrap(f.say(), mark(f), "     ")));
         }
+        if (talk && c.verdict() != Verdict.GO) {
+            out.addAll(wrap("\"fix\" looks for the smallest change that makes it work.", "", ""));
+        }
         amounts().ifPresent(a -> {
             out.add("");
             out.addAll(wrap(a, "Mix: ", "     "));
@@ -78,6 +83,10 @@ public final class Page {
             out.add("");
             out.addAll(timetable());
         }
+        Bench.corrected(c).ifPresent(line -> {
+            out.add("");
+            out.addAll(wrap(line, "", "  "));
+        });
         List<Finding> cautions =
                 c.findings().stream().filter(Finding::isCaution).toList();
         if (!cautions.isEmpty() && talk) {
@@ -96,6 +105,16 @@ public final class Page {
             out.addAll(wrap("\"more\" shows " + more + " further pieces of advice.", "", ""));
         }
         return out;
+    }
+
+    /** True when a search for the smallest change has something to look for. */
+    boolean wantsFix() {
+        return Goal.of(c) != Goal.NOTHING;
+    }
+
+    /** True when there is a degas of the mix to follow. */
+    boolean degasses() {
+        return c.methods().contains("degas-mix") || c.methods().contains("degas-in-mould");
     }
 
     private String verdictLine() {

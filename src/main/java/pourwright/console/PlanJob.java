@@ -1,9 +1,12 @@
 package pourwright.console;
 
+import java.time.InstantSource;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
 import pourwright.advice.Advisor;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
@@ -11,9 +14,13 @@ import pourwright.advice.Difference;
 import pourwright.advice.Verdict;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
+import pourwright.course.Course;
 import pourwright.facts.Answers;
+import pourwright.follow.FollowLog;
+import pourwright.follow.Measured;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.OwnRun;
 import pourwright.rulebook.RuleBook;
 
 /** The planning of one pour. */
@@ -21,9 +28,23 @@ public final class PlanJob implements Job {
     private final Knowledge knowledge;
     private final Interviewer interviewer;
 
+    private final InstantSource clock;
+    private final Function<OwnRun, String> runs;
+
+    /** A plan that nobody follows: it is told again from a case, or tested. */
     public PlanJob(Knowledge knowledge) {
+        this(knowledge, null, run -> "");
+    }
+
+    /**
+     * @param clock what time it is, for whoever follows the plan; null where nobody can
+     * @param runs keeps what a followed plan measured, and says in a sentence what became of it
+     */
+    public PlanJob(Knowledge knowledge, InstantSource clock, Function<OwnRun, String> runs) {
         this.knowledge = knowledge;
         this.interviewer = new Interviewer(knowledge);
+        this.clock = clock;
+        this.runs = runs;
     }
 
     @Override
@@ -74,20 +95,20 @@ public final class PlanJob implements Job {
 
     @Override
     public Result result(Answers answers, int width, boolean plain) {
-        return new Planned(Advisor.consult(answers, knowledge), knowledge, width, plain);
+        return new Planned(Advisor.consult(answers, knowledge), width, plain);
     }
 
     /** A plan with its page. */
-    private static final class Planned implements Result {
+    private final class Planned implements Result {
         private final Consultation c;
-        private final Knowledge knowledge;
         private final int width;
+        private final boolean plain;
         private final Page page;
 
-        Planned(Consultation c, Knowledge knowledge, int width, boolean plain) {
+        Planned(Consultation c, int width, boolean plain) {
             this.c = c;
-            this.knowledge = knowledge;
             this.width = width;
+            this.plain = plain;
             this.page = new Page(c, knowledge, width, plain);
         }
 
@@ -98,13 +119,26 @@ public final class PlanJob implements Job {
 
         @Override
         public String next() {
-            return "Next: \"more\", \"cautions\", \"how 1\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\","
-                    + " \"quit\".";
+            return "Next: \"more\", \"cautions\", \"how 1\", " + (page.wantsFix() ? "\"fix\", " : "")
+                    + (page.degasses() ? "\"course\", " : "")
+                    + "\"follow\", \"map\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\", \"quit\".";
         }
 
         @Override
         public List<String> words() {
-            return List.of("more", "cautions", "how NUMBER", "what-if ID=VALUE", "figures", "rules", "sources");
+            return List.of(
+                    "more",
+                    "cautions",
+                    "how NUMBER",
+                    "what-if ID=VALUE",
+                    "fix",
+                    "map",
+                    "course",
+                    "follow",
+                    "log",
+                    "figures",
+                    "rules",
+                    "sources");
         }
 
         @Override
@@ -114,11 +148,28 @@ public final class PlanJob implements Job {
                 case "cautions" -> Optional.of(page.cautions());
                 case "how" -> Optional.of(page.how(rest));
                 case "what-if" -> Optional.of(whatIf(rest));
+                case "fix" -> Optional.of(FixPage.typed(rest, c, knowledge, width));
+                case "course" -> Optional.of(new CoursePage(Course.of(c, knowledge), width, plain).lines());
+                case "map" -> Optional.of(MapPage.lines(c, knowledge, width, plain));
+                case "log" -> Optional.of(Bench.lines(c, knowledge, width));
                 case "figures" -> Optional.of(page.figures());
                 case "rules" -> Optional.of(page.rules());
                 case "sources" -> Optional.of(page.sources());
                 default -> Optional.empty();
             };
+        }
+
+        @Override
+        public boolean live(String verb, Door door, BiConsumer<String, String> keep) {
+            if (!verb.equals("follow") || clock == null) {
+                return false;
+            }
+            FollowLog log = new Bench(door, c, knowledge, clock, text -> keep.accept("bench-log", text)).run();
+            Measured.run(c, knowledge, log)
+                    .map(runs)
+                    .filter(s -> !s.isEmpty())
+                    .ifPresent(said -> wrapped(said, width).forEach(door::say));
+            return true;
         }
 
         private List<String> whatIf(String rest) {

@@ -18,6 +18,7 @@ public final class Recorded implements Door {
     private static final Map<String, List<String>> AFTERWARDS = Map.of(
             "plan", List.of("how 1", "more", "cautions", "quit"),
             "vents", List.of("how 1", "more", "cautions", "quit"),
+            "kit", List.of("how 1", "readings", "quit"),
             "diagnose", List.of("how 1", "prevent 1", "otherwise", "cautions", "quit"));
 
     private final Answers script;

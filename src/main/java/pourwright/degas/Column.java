@@ -29,6 +29,12 @@ final class Column {
     /** One diameter per film life over the Stokes speed: 18/(2 × 7). */
     static final double BREAKING_OVER_STOKES = 9.0 / 7;
 
+    /** Life of a bare film over viscosity / (density g radius): Debregeas, de Gennes and Brochard-Wyart, Science 279:1704, 1998. */
+    private static final double FILM_LIFE = 7;
+
+    /** Lives in one step beyond which a bubble is as good as gone. */
+    private static final double MOST_LIVES = 30;
+
     /** Boiling bubbles are held at this share of the pressure, or they would swell without bound. */
     private static final double LEAST_OWN_SHARE = 0.05;
 
@@ -150,6 +156,23 @@ final class Column {
         for (int i = 0; i < gas.length; i++) {
             if (passed[i] < 1) {
                 passed[i] = Math.min(1, passed[i] + stepS * passingPerS(i, viscosityPaS, crowd));
+            }
+        }
+    }
+
+    /**
+     * Lets touching bubbles merge, each with one other in every life of the film between them: as many as can, so a bound and
+     * no best guess. No gas is lost. Coarse ones merge faster, so the order of the sizes stands.
+     */
+    void merge(double stepS, double viscosityPaS) {
+        if (viscosityPaS == Double.POSITIVE_INFINITY) {
+            return;
+        }
+        for (int i = 0; i < gas.length; i++) {
+            if (passed[i] < 1) {
+                double lifeS = FILM_LIFE * viscosityPaS / (mix.density() * Constants.G * swollenM[i] / 2);
+                // The volume doubles in each life, the diameter grows as its third root.
+                diameterAtAirM[i] *= Math.exp(Math.log(2) / 3 * Math.min(MOST_LIVES, stepS / lifeS));
             }
         }
     }

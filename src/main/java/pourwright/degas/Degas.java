@@ -1,5 +1,6 @@
 package pourwright.degas;
 
+import java.util.Locale;
 import pourwright.physics.Bubble;
 import pourwright.physics.PhysicsException;
 import pourwright.physics.PumpLine;
@@ -32,6 +33,8 @@ public final class Degas {
 
     private static final int RELEASE_STEPS = 40;
 
+    private static final double LITRES_PER_M3 = 1000;
+
     private static final double PRESSURE_ACCURACY = 1e-12;
 
     /** How near to the cap breaking must come, relative: far below what can be seen. */
@@ -48,6 +51,7 @@ public final class Degas {
     private final double startGas;
     private final double startGasM3;
     private final Trace trace;
+    private final boolean merging;
     private final double stepScale;
 
     private double timeS;
@@ -61,7 +65,8 @@ public final class Degas {
     private double fastestReynolds;
     private boolean boils;
 
-    private Degas(Charge charge, VacuumKit kit, Stage stage, double stepScale) {
+    private Degas(Charge charge, VacuumKit kit, Stage stage, boolean merging, double stepScale) {
+        this.merging = merging;
         this.charge = charge;
         this.kit = kit;
         this.stage = stage;
@@ -71,8 +76,11 @@ public final class Degas {
         double airM3 = charge.bubbles().volumeAtAirM3(kit.airPa(), mix.sigma());
         restM = (liquidM3 + airM3) / stage.surfaceM2();
         if (kit.freeM3() <= mix.frothCap() * (liquidM3 + airM3)) {
-            throw new PhysicsException("The free volume of the chamber, " + kit.freeM3()
-                    + " m3, is less than the froth can fill: " + mix.frothCap() * (liquidM3 + airM3) + " m3.");
+            throw new PhysicsException(String.format(
+                    Locale.ROOT,
+                    "The froth can fill %.3g\u00a0L, and the chamber has %.3g\u00a0L free.",
+                    LITRES_PER_M3 * mix.frothCap() * (liquidM3 + airM3),
+                    LITRES_PER_M3 * kit.freeM3()));
         }
         cure = CureCourse.of(
                 mix, charge.massKg(), stage.vessel(), stage.roomK(), charge.temperatureK(), charge.conversion());
@@ -95,15 +103,28 @@ public final class Degas {
      * @throws PhysicsException when something is missing, or the chamber has no room for the froth
      */
     public static DegasResult of(Charge charge, VacuumKit kit, Stage stage) {
-        return of(charge, kit, stage, 1);
+        return of(charge, kit, stage, false, 1);
+    }
+
+    /**
+     * The same where bubbles that touch merge as fast as their films allow: the soonest that froth can go.
+     *
+     * @param charge the batch as it stands
+     * @param kit    the chamber and pump
+     * @param stage  the vessel and the times
+     * @return what happens
+     * @throws PhysicsException when something is missing, or the chamber has no room for the froth
+     */
+    public static DegasResult merging(Charge charge, VacuumKit kit, Stage stage) {
+        return of(charge, kit, stage, true, 1);
     }
 
     /** The same with every step multiplied, so that a test can halve it. */
-    static DegasResult of(Charge charge, VacuumKit kit, Stage stage, double stepScale) {
+    static DegasResult of(Charge charge, VacuumKit kit, Stage stage, boolean merging, double stepScale) {
         Require.given("charge", charge);
         Require.given("vacuum kit", kit);
         Require.given("stage", stage);
-        return new Degas(charge, kit, stage, stepScale).followed();
+        return new Degas(charge, kit, stage, merging, stepScale).followed();
     }
 
     private DegasResult followed() {
@@ -194,8 +215,12 @@ public final class Degas {
         }
         double vapourPa = vapourPa();
         column.swell(pressurePa, vapourPa);
-        double crowd = column.crowd(column.topFraction(pressurePa, vapourPa));
-        column.rise(stepS, cure.viscosityPaSAt(timeS + stepS / 2), crowd);
+        double fraction = column.topFraction(pressurePa, vapourPa);
+        double viscosity = cure.viscosityPaSAt(timeS + stepS / 2);
+        column.rise(stepS, viscosity, column.crowd(fraction));
+        if (merging && fraction >= Column.TOUCHING) {
+            column.merge(stepS, viscosity);
+        }
     }
 
     /** Pressure and froth that belong together after a step, with bubbles broken at the cap and the floor held. */

@@ -45,6 +45,12 @@ public record FigureDef(
         return new FigureDef(id, asks, dimension, words, List.of("common-practice"), valid, List.of());
     }
 
+    /** A figure that is fitted to readings and not computed from answers. */
+    public static FigureDef ofTest(
+            String id, String asks, Dimension dimension, String words, String sources, String valid) {
+        return figure(id, asks, dimension, words, sources, valid);
+    }
+
     static FigureDef figure(
             String id, String asks, Dimension dimension, String words, String sources, String valid, Formula... ways) {
         return new FigureDef(id, asks, dimension, words, List.of(sources.split(" ")), valid, List.of(ways));

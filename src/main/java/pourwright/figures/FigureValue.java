@@ -20,6 +20,8 @@ public final class FigureValue {
     private final Supplier<Sensitivity> ask;
     private final Supplier<String> holds;
     private final Supplier<String> lever;
+    private final int ownRuns;
+    private final double ownFactor;
     private Sensitivity sensitivity;
     private String broken;
 
@@ -50,7 +52,7 @@ public final class FigureValue {
             FigureDef definition,
             List<String> inputs,
             Supplier<Sensitivity> ask) {
-        this(id, dimension, si, answers, caveat, definition, inputs, ask, () -> "", () -> "");
+        this(id, dimension, si, answers, caveat, definition, inputs, ask, () -> "", () -> "", 0, 1);
     }
 
     /**
@@ -58,6 +60,8 @@ public final class FigureValue {
      *
      * @param holds says why the formula does not hold here, or is empty
      * @param lever names the input that moves it most
+     * @param ownRuns how many runs of the workshop's own corrected it
+     * @param ownFactor by what factor they did
      */
     FigureValue(
             String id,
@@ -69,7 +73,9 @@ public final class FigureValue {
             List<String> inputs,
             Supplier<Sensitivity> ask,
             Supplier<String> holds,
-            Supplier<String> lever) {
+            Supplier<String> lever,
+            int ownRuns,
+            double ownFactor) {
         this.id = id;
         this.dimension = dimension;
         this.si = si;
@@ -80,6 +86,8 @@ public final class FigureValue {
         this.ask = ask;
         this.holds = holds;
         this.lever = lever;
+        this.ownRuns = ownRuns;
+        this.ownFactor = ownFactor;
     }
 
     /** A quantity that was typed, looked up or assumed, not computed. */
@@ -115,6 +123,16 @@ public final class FigureValue {
             broken = holds.get();
         }
         return broken.isEmpty() ? caveat : broken;
+    }
+
+    /** How many runs of the workshop's own corrected it; none usually. */
+    public int ownRuns() {
+        return ownRuns;
+    }
+
+    /** By what factor the workshop's own runs changed it; 1 where there are none. */
+    public double ownFactor() {
+        return ownFactor;
     }
 
     /** Names of the figures, answers and guidelines it was computed from. */

@@ -378,7 +378,8 @@ public final class Scope {
             return Optional.empty();
         }
         Spread spread = new Spread(this, way, inputs, typical, middle);
-        Estimate si = spread.range();
+        OwnCorrection own = OwnCorrection.of(def.id(), spread.range(), this);
+        Estimate si = own.si();
         SortedSet<String> from = new TreeSet<>();
         List<String> names = new ArrayList<>();
         for (int i = 0; i < n; i++) {
@@ -395,7 +396,9 @@ public final class Scope {
                 List.copyOf(names),
                 spread::sensitivity,
                 () -> def.holds().broken(this, si),
-                spread::lever));
+                spread::lever,
+                own.runs(),
+                own.factor()));
     }
 
     /** The change, as a share, by which inputs are compared. */

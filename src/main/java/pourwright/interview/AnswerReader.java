@@ -37,6 +37,9 @@ public final class AnswerReader {
     /** Longer than any list of choices; also the bound that keeps reading quick. */
     private static final int LONGEST = 1000;
 
+    /** Longer than a day at the bench. */
+    private static final int LONGEST_LOG = 8000;
+
     private static final int SHOWN_CHOICES = 6;
     private static final int MOST_DIGITS = 40;
     private static final int LEAST_WORD = 3;
@@ -50,6 +53,8 @@ public final class AnswerReader {
     private static final String NUMBER = "[+-]?(\\d{1,9}(\\.\\d{0,9})?|\\.\\d{1,9})([eE][+-]?\\d{1,2})?";
     private static final String PLACE = NUMBER + "(\\s*,\\s*|\\s+)" + NUMBER + "(\\s*,\\s*|\\s+)" + NUMBER;
     private static final Pattern PLACES = Pattern.compile(PLACE + "(\\s*;\\s*" + PLACE + ")*+");
+    private static final Pattern LOGGED = Pattern.compile(
+            "began \\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d(\\.\\d{1,9})?Z|\\d{1,5}:[0-5]\\d [a-z][a-z-]{0,40}( .{1,120})?");
     /** Ways to say yes and no that every such question takes. */
     private static final Map<String, Set<String>> PLAIN = Map.of(
             "yes", Set.of("y", "yep", "yup", "yeah", "aye", "sure", "of course", "yes please"),
@@ -120,10 +125,10 @@ public final class AnswerReader {
             return new Understood(new Answer.DontKnow());
         }
         boolean words = !q.kind().equals("quantity") && !q.kind().equals("ratio");
-        if (words && typed.length() > LONGEST) {
+        if (words && typed.length() > (q.kind().equals("log") ? LONGEST_LOG : LONGEST)) {
             return new Again(
                     TypedText.quote(typed) + " is too long for an answer to '" + q.id() + "'. Accepted: at most "
-                            + LONGEST + " characters." + example(q),
+                            + (q.kind().equals("log") ? LONGEST_LOG : LONGEST) + " characters." + example(q),
                     List.of());
         }
         String text = words ? ended(clean(typed)) : typed;
@@ -133,6 +138,7 @@ public final class AnswerReader {
             case "material" -> material(q, text, prompt);
             case "text" -> text(q, typed);
             case "places" -> places(q, typed);
+            case "log" -> log(q, typed);
             default -> choice(q, text, prompt);
         };
     }
@@ -186,6 +192,23 @@ public final class AnswerReader {
                             + " is not a place. Accepted: three numbers with commas between them, and a"
                             + " semicolon between several places." + example(q),
                     List.of());
+        }
+        return text;
+    }
+
+    /** What happened at the bench: a time from the start of mixing and a word each, with semicolons between. */
+    private static Outcome log(Question q, String typed) {
+        Outcome text = text(q, typed);
+        if (text instanceof Understood u && u.answer() instanceof Answer.Text t) {
+            for (String entry : t.text().split("\\s*;\\s*")) {
+                if (!LOGGED.matcher(entry).matches()) {
+                    return new Again(
+                            TypedText.quote(entry)
+                                    + " is not an entry of the log. Accepted: minutes, a colon, seconds and what happened, with"
+                                    + " semicolons between." + example(q),
+                            List.of());
+                }
+            }
         }
         return text;
     }

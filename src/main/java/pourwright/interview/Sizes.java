@@ -9,7 +9,7 @@ public final class Sizes {
     private static final int LONGEST = 200;
     private static final Pattern BETWEEN =
             Pattern.compile("\\s*[x×*]\\s*(?=[\\d.])|\\s+by\\s+(?=[\\d.])", Pattern.CASE_INSENSITIVE);
-    private static final Pattern UNIT = Pattern.compile("[\\p{L}\"'′″]+\\.?$");
+    private static final Pattern UNIT = Pattern.compile("[\\p{L}\"'\u2032\u2033]+\\.?$");
 
     private Sizes() {}
 

@@ -23,6 +23,8 @@ import pourwright.units.UnitBook;
  * @param agents what can spoil a cure, by id
  * @param steps words of the timetable, by id
  * @param decisions what can be done about a pocket of air, by id, the cheapest sure way first
+ * @param remedies changes a workshop can make to a job that does not work
+ * @param ownRuns what this workshop's own followed plans measured
  */
 public record Knowledge(
         List<Question> questions,
@@ -37,7 +39,9 @@ public record Knowledge(
         Map<String, WayOfWorking> processes,
         Map<String, Agent> agents,
         Map<String, StepWords> steps,
-        Map<String, PocketDecision> decisions) {
+        Map<String, PocketDecision> decisions,
+        List<Remedy> remedies,
+        List<OwnRun> ownRuns) {
 
     /** This knowledge with other questions to look up; the questions of a plan stay the same. */
     Knowledge withQuestionsById(Map<String, Question> byId) {
@@ -54,7 +58,9 @@ public record Knowledge(
                 processes,
                 agents,
                 steps,
-                decisions);
+                decisions,
+                remedies,
+                ownRuns);
     }
 
     /** True when some of it is read only when somebody looks into it. */
@@ -69,7 +75,7 @@ public record Knowledge(
                 List.of(materials, guidelines, sources, cautions, terms, pumps, processes, agents, steps, decisions)) {
             things += map.size();
         }
-        return things;
+        return things + remedies.size();
     }
 
     /** The question with that id. */

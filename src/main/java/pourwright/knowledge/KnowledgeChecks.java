@@ -60,6 +60,7 @@ final class KnowledgeChecks {
         k.steps().forEach((id, s) -> source(s.source(), "step '" + id + "'"));
         k.decisions().forEach((id, d) -> source(d.source(), "decision '" + id + "'"));
         questions();
+        new RemedyChecks(k).check();
     }
 
     private void material(MaterialClass m, Map<String, String> words) {
@@ -86,7 +87,7 @@ final class KnowledgeChecks {
                     require(q.min() < q.max(), where, "its range is empty");
                 }
                 case "choice" -> require(q.choices().size() > 1, where, "it has no choices");
-                case "material", "ratio", "text", "places" -> {}
+                case "material", "ratio", "text", "places", "log" -> {}
                 default ->
                     throw new KnowledgeFault(
                             where + ": kind must be material, choice, quantity, ratio, text or places");

@@ -49,7 +49,7 @@ public final class KnowledgeReader {
 
     private Knowledge readAll() {
         List<Question> questions = new ArrayList<>();
-        for (String file : List.of("plan.json", "single-figures.json", "mesh.json")) {
+        for (String file : List.of("plan.json", "single-figures.json", "mesh.json", "kit.json")) {
             questions.addAll(object(dir.resolve("questions").resolve(file)).list("questions", Readings::question));
         }
         Tree cautions = object(dir.resolve("cautions.json"));
@@ -66,12 +66,20 @@ public final class KnowledgeReader {
                 when(() -> object(dir.resolve("choices-of-process.json")).map("processes", Readings::process)),
                 when(this::agents),
                 when(() -> object(dir.resolve("steps.json")).map("steps", Readings::step)),
-                when(() -> object(dir.resolve("decisions.json")).map("decisions", Readings::decision)));
+                when(() -> object(dir.resolve("decisions.json")).map("decisions", Readings::decision)),
+                remedies(),
+                List.of());
     }
 
     /** At once, or when it is first looked into. */
     private <V> Map<String, V> when(Supplier<Map<String, V>> reading) {
         return sealed ? new Lazily<>(reading) : reading.get();
+    }
+
+    private List<Remedy> remedies() {
+        Supplier<List<Remedy>> reading =
+                () -> object(dir.resolve("remedies.json")).list("remedies", Readings::remedy);
+        return sealed ? new LazyList<>(reading) : reading.get();
     }
 
     private Map<String, MaterialClass> materials() {
@@ -136,6 +144,19 @@ public final class KnowledgeReader {
             DiagnosisChecks.check(k);
         }
         return k;
+    }
+
+    /**
+     * Adds the questions about what is seen, so that a test of a kit asks them in the same words as a diagnosis.
+     *
+     * @param base the knowledge of the same folder
+     */
+    public static Knowledge withObservations(Path dir, Knowledge base) {
+        List<Question> all = new ArrayList<>(base.questions());
+        all.addAll(new KnowledgeReader(dir, base.isLazy())
+                .object(dir.resolve("questions/diagnose.json"))
+                .list("questions", Readings::question));
+        return base.withQuestionsById(byId(all));
     }
 
     private static Map<String, Question> byId(List<Question> questions) {

@@ -1,6 +1,7 @@
 package pourwright.knowledge;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
@@ -19,6 +20,10 @@ import pourwright.facts.Basis;
 public final class Overlay {
     private static final String GUIDELINES = "guidelines.json";
     private static final String MATERIALS = "materials";
+    /** One line for each plan that was followed at the bench. */
+    public static final String OWN_RUNS = "runs.jsonl";
+
+    private static final long MOST_RUN_BYTES = 1_000_000;
 
     private final Knowledge shipped;
     private final Path shop;
@@ -29,13 +34,15 @@ public final class Overlay {
     }
 
     /**
-     * The shipped knowledge with the workshop's laid over it; the shipped one when the folder holds neither
-     * {@code guidelines.json} nor {@code materials/}.
+     * The shipped knowledge with the workshop's laid over it; the shipped one when the folder holds none of
+     * {@code guidelines.json}, {@code materials/} and {@code runs.jsonl}.
      *
      * @throws KnowledgeFault when a file cannot be used
      */
     public static Knowledge of(Knowledge shipped, Path shop, Path schemas) {
-        if (!Files.isRegularFile(shop.resolve(GUIDELINES)) && !Files.isDirectory(shop.resolve(MATERIALS))) {
+        if (!Files.isRegularFile(shop.resolve(GUIDELINES))
+                && !Files.isDirectory(shop.resolve(MATERIALS))
+                && !Files.isRegularFile(shop.resolve(OWN_RUNS))) {
             return shipped;
         }
         Overlay o = new Overlay(shipped, shop);
@@ -54,7 +61,9 @@ public final class Overlay {
                 shipped.processes(),
                 shipped.agents(),
                 shipped.steps(),
-                shipped.decisions());
+                shipped.decisions(),
+                shipped.remedies(),
+                o.ownRuns());
         KnowledgeChecks.check(all);
         return all;
     }
@@ -80,6 +89,25 @@ public final class Overlay {
             });
         }
         return all;
+    }
+
+    /** A line that cannot be read counts for nothing: a kill may have cut it short. */
+    private List<OwnRun> ownRuns() {
+        Path file = shop.resolve(OWN_RUNS);
+        if (!Files.isRegularFile(file)) {
+            return List.of();
+        }
+        try {
+            if (Files.size(file) > MOST_RUN_BYTES) {
+                throw new KnowledgeFault(file + " is larger than one megabyte. Move it away to begin anew");
+            }
+            return new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
+                    .lines()
+                    .flatMap(l -> OwnRun.of(l).stream())
+                    .toList();
+        } catch (IOException e) {
+            throw new KnowledgeFault("the file " + file + " cannot be read");
+        }
     }
 
     private Map<String, MaterialClass> materials() {

@@ -2,6 +2,8 @@ package pourwright.knowledge;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -177,7 +179,39 @@ final class Readings {
         return new PocketDecision(t.text("name"), t.text("does"), t.text("source"));
     }
 
+    static Remedy remedy(Tree t) {
+        Map<String, List<String>> when = new LinkedHashMap<>();
+        if (t.has("when")) {
+            Tree all = t.object("when");
+            all.names().forEach(question -> when.put(question, all.texts(question)));
+        }
+        return new Remedy(
+                t.text("id"),
+                t.text("say"),
+                t.text("answer"),
+                Remedy.How.valueOf(t.text("how").toUpperCase(Locale.ROOT)),
+                t.textOr("to", null),
+                t.texts("from"),
+                t.numberOrNull("least"),
+                t.numberOrNull("most"),
+                t.numberOrNull("factor"),
+                when,
+                t.has("also") ? t.strings("also") : Map.of(),
+                t.texts("forgets"),
+                Set.copyOf(t.texts("families")),
+                Set.copyOf(t.texts("not-families")),
+                Set.copyOf(t.texts("vacuum")),
+                (int) t.number("cost"),
+                t.text("why-cost"),
+                t.text("source"));
+    }
+
     static StepWords step(Tree t) {
-        return new StepWords(t.text("say"), t.textOr("watch", null), t.text("source"));
+        return new StepWords(
+                t.text("say"),
+                t.textOr("watch", null),
+                t.text("source"),
+                t.textOr("done", "done"),
+                t.flag("done-at-start", false));
     }
 }

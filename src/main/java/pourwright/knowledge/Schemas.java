@@ -24,6 +24,7 @@ final class Schemas {
             Map.entry("choices-of-process.json", "processes"),
             Map.entry("steps.json", "steps"),
             Map.entry("decisions.json", "decisions"),
+            Map.entry("remedies.json", "remedies"),
             Map.entry("materials", "material"),
             Map.entry("guidelines", "guidelines"),
             Map.entry("questions", "questions"),

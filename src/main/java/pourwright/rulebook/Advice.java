@@ -12,6 +12,7 @@ import pourwright.facts.Material;
 import pourwright.facts.Method;
 import pourwright.facts.Refused;
 import pourwright.facts.Said;
+import pourwright.facts.Shown;
 import pourwright.facts.Unknown;
 
 /**
@@ -119,6 +120,8 @@ public final class Advice extends DefaultAgendaEventListener {
                 said.add(s);
             } else if (fact instanceof Unknown u) {
                 answers.add(u.question());
+            } else if (fact instanceof Shown s) {
+                answers.add(s.question());
             } else if (fact instanceof Material) {
                 answers.add("material");
             } else if (fact instanceof Method m) {

@@ -25,6 +25,7 @@ public final class RuleBook {
     private static final String MODEL_LIST = "META-INF/kie/pourwright/pourwright/drools-model";
     private static final String METHOD_PACKAGE = "pourwright.rules.method.";
     private static final String DIAGNOSIS_PACKAGE = "pourwright.rules.diagnosis.";
+    private static final String KIT_PACKAGE = "pourwright.rules.kit.";
     private static final String RULES_PACKAGE = "pourwright.rules.";
 
     private static final int AFTER_THE_QUESTION_MS = 50;
@@ -80,6 +81,11 @@ public final class RuleBook {
         soon(List.of(also, RuleBook::diagnosis));
     }
 
+    /** The same for the rules about a tested kit. */
+    public static void prepareKitSoon() {
+        soon(List.of(RuleBook::kit));
+    }
+
     private static void soon(List<Runnable> bases) {
         Thread thread = new Thread(
                 () -> {
@@ -110,6 +116,16 @@ public final class RuleBook {
         return Diagnosis.BOOK;
     }
 
+    /** The rules about a tested kit. */
+    public static RuleBook kit() {
+        return Kit.BOOK;
+    }
+
+    /** Built on first use, once. */
+    private static final class Kit {
+        static final RuleBook BOOK = new RuleBook(c -> c.startsWith(KIT_PACKAGE));
+    }
+
     /** Built on first use, once. */
     private static final class Diagnosis {
         static final RuleBook BOOK = new RuleBook(c -> c.startsWith(DIAGNOSIS_PACKAGE));
@@ -122,8 +138,10 @@ public final class RuleBook {
 
     /** Built on first use, once. */
     private static final class Judge {
-        static final RuleBook BOOK = new RuleBook(
-                c -> c.startsWith(RULES_PACKAGE) && !c.startsWith(METHOD_PACKAGE) && !c.startsWith(DIAGNOSIS_PACKAGE));
+        static final RuleBook BOOK = new RuleBook(c -> c.startsWith(RULES_PACKAGE)
+                && !c.startsWith(METHOD_PACKAGE)
+                && !c.startsWith(DIAGNOSIS_PACKAGE)
+                && !c.startsWith(KIT_PACKAGE));
     }
 
     /** The cards of all rules in this base. */

@@ -23,7 +23,7 @@ record SaidTexts(String where, String text) {
             Set.of("says", "also", "example", "tries", "picture", "names", "unit", "bare", "source", "set");
 
     private static final Set<String> TALKING =
-            Set.of("cli", "console", "interview", "units", "advice", "diagnosis", "casebook");
+            Set.of("cli", "console", "interview", "units", "advice", "diagnosis", "casebook", "remedy", "course");
     private static final Pattern QUOTED = Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"");
     private static final Pattern JOINED = Pattern.compile("\"\\s*\\n?\\s*\\+\\s*\"");
     private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?\\*/|(?m)^\\s*//.*$");

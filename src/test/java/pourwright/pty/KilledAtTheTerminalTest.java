@@ -53,7 +53,7 @@ class KilledAtTheTerminalTest {
             rig.prompt();
             assertThat(rig.said("no"))
                     .as("it is offered, not forced")
-                    .contains("Plan a pour, look for vents, or diagnose");
+                    .contains("Plan a pour, look for vents, diagnose");
             rig.reply("quit");
             assertThat(rig.exit()).isEqualTo(4);
         }

@@ -14,10 +14,12 @@ import pourwright.advice.BadAnswer;
 import pourwright.casebook.AnswersJson;
 import pourwright.diagnosis.Diagnoser;
 import pourwright.facts.Answers;
+import pourwright.kit.KitAdvisor;
 
 /** Every rule fires in each of its firing cases and stays silent in each of its near misses. */
 class RuleCasesTest {
     private final AnswersJson reader = new AnswersJson(RuleFiles.KNOWLEDGE);
+    private final AnswersJson kits = new AnswersJson(RuleFiles.OF_KITS);
     private final AnswersJson seen = new AnswersJson(RuleFiles.DIAGNOSTIC.base());
     private final Diagnoser diagnoser = new Diagnoser(RuleFiles.DIAGNOSTIC);
 
@@ -51,6 +53,10 @@ class RuleCasesTest {
     private Set<String> fired(RuleFiles.RuleFile rule, JsonNode given) {
         if (rule.evidence()) {
             return Set.copyOf(diagnoser.diagnose(seen.read(given)).rulesFired());
+        }
+        if (rule.ofKits()) {
+            return Set.copyOf(
+                    KitAdvisor.advise(kits.read(given), RuleFiles.OF_KITS).rulesFired());
         }
         Answers answers = reader.read(given);
         if (answers.get("material").isEmpty()) {

@@ -17,6 +17,7 @@ import pourwright.knowledge.KnowledgeReader;
 final class RuleFiles {
     static final Path ROOT = Path.of("rules");
     static final Knowledge KNOWLEDGE = KnowledgeReader.read(Path.of("knowledge"));
+    static final Knowledge OF_KITS = KnowledgeReader.withObservations(Path.of("knowledge"), KNOWLEDGE);
     static final DiagnosticKnowledge DIAGNOSTIC = KnowledgeReader.forDiagnosis(Path.of("knowledge"), KNOWLEDGE);
 
     private RuleFiles() {}
@@ -41,6 +42,11 @@ final class RuleFiles {
 
         boolean evidence() {
             return folder.equals("diagnosis");
+        }
+
+        /** True when it judges the test of a kit, which is no plan. */
+        boolean ofKits() {
+            return folder.equals("kit");
         }
 
         @Override

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -17,6 +18,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import pourwright.figures.FigureBook;
+import pourwright.kit.KitFigures;
+import pourwright.kitfit.KitState;
+import pourwright.kitfit.PumpDownVerdict;
+import pourwright.kitfit.RiseVerdict;
 import pourwright.knowledge.ClassValues;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.MaterialClass;
@@ -252,6 +257,39 @@ class RuleHouseTest {
         return wrong;
     }
 
+    /** What each test of a kit can show. */
+    private static final Map<String, Set<String>> SHOWN = Map.of(
+            "pump-down", with("not-done", PumpDownVerdict.values()),
+            "rise", with("not-done", RiseVerdict.values()),
+            "base-surely", with("", KitState.Part.values()),
+            "base-perhaps", with("", KitState.Part.values()),
+            "rise-level", Set.of("water"),
+            "dial", Set.of("deeper-than-air"),
+            "odd-reading", Set.of("pump-down", "rise"));
+
+    private static Set<String> with(String other, Enum<?>... verdicts) {
+        Set<String> all = new TreeSet<>(Set.of(other));
+        Arrays.stream(verdicts)
+                .forEach(
+                        v -> all.add(v.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')));
+        return all;
+    }
+
+    @Test
+    void whatATestShowsExists() {
+        assertThat(faults(r -> {
+                    List<String> wrong = new ArrayList<>();
+                    for (String shown : r.named("\\bShown\\s*\\(((?:[^()]|\\([^()]*\\))*)\\)")) {
+                        List<String> tests = valuesIn(shown, "test");
+                        wrong.addAll(missing(tests, SHOWN.keySet(), "test of a kit"));
+                        tests.forEach(t -> wrong.addAll(missing(
+                                valuesIn(shown, "outcome"), SHOWN.getOrDefault(t, Set.of()), "outcome of " + t)));
+                    }
+                    return wrong;
+                }))
+                .isEmpty();
+    }
+
     @Test
     void aMaterialIsAskedOnlyForWhatSomeMaterialIs() {
         Set<String> traits = new TreeSet<>();
@@ -308,6 +346,7 @@ class RuleHouseTest {
 
     private static Set<String> figures() {
         Set<String> known = new TreeSet<>(FigureBook.ids());
+        known.addAll(KitFigures.ids());
         known.addAll(ClassValues.names());
         known.addAll(TIMETABLE);
         ALL_QUESTIONS.questionsById().values().stream()

@@ -1,0 +1,136 @@
+package pourwright.console;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import pourwright.advice.Wording;
+import pourwright.course.Against;
+import pourwright.course.Course;
+import pourwright.course.CourseChart;
+import pourwright.course.StageCourse;
+import pourwright.degas.DegasSample;
+import pourwright.facts.Estimate;
+import pourwright.units.Dimension;
+import pourwright.units.Show;
+
+/** A degas from minute to minute, as lines of text. */
+public final class CoursePage {
+    private static final int CHART = 62;
+    private static final int SPOKEN = 10;
+
+    private static final Map<String, String> SAID = Map.ofEntries(
+            Map.entry("first-rise", "froth begins to rise at"),
+            Map.entry("crest", "froth crests at"),
+            Map.entry("fall-begun", "it begins to fall at"),
+            Map.entry("fallen", "it has fallen at"),
+            Map.entry("clear", "the last visible bubble leaves at"),
+            Map.entry("crest-factor", "times its height at the crest"),
+            Map.entry("crest-height", "height of the crest"),
+            Map.entry("froth-volume", "room that the froth takes"),
+            Map.entry("rim-height", "height of the rim"),
+            Map.entry("overflow", "froth passes the rim at"),
+            Map.entry("lowest-pressure", "lowest pressure"),
+            Map.entry("air-left", "air left when poured"),
+            Map.entry("largest-bubble-left", "largest bubble left"),
+            Map.entry("viscosity-at-pour", "thickness when poured"),
+            Map.entry("temperature-peak", "warmest it gets"),
+            Map.entry("gel-time", "gel, from the start of mixing"),
+            Map.entry("working-time-used", "working time used by then"));
+
+    private final Course course;
+    private final int width;
+    private final boolean plain;
+
+    public CoursePage(Course course, int width, boolean plain) {
+        this.course = course;
+        this.width = width;
+        this.plain = plain;
+    }
+
+    /** All of it. */
+    public List<String> lines() {
+        if (course.stages().isEmpty()) {
+            return wrap(course.refused(), "", "");
+        }
+        List<String> out = new ArrayList<>();
+        for (StageCourse s : course.stages()) {
+            if (!out.isEmpty()) {
+                out.add("");
+            }
+            stage(out, s);
+        }
+        List<Against> apart = course.against().stream().filter(a -> !a.agree()).toList();
+        out.add("");
+        if (apart.isEmpty()) {
+            if (!course.against().isEmpty()) {
+                out.addAll(wrap("It agrees with the plan's own figures within their ranges.", "", ""));
+            }
+        } else {
+            out.addAll(wrap(
+                    "It differs from the plan's own figures here. The plan takes simpler formulas. Go by the less kind of the two.",
+                    "",
+                    ""));
+            apart.forEach(a -> out.addAll(wrap(
+                    shown(a.here(), a.dimension()) + " here, " + shown(a.plan(), a.dimension()) + " in the plan ("
+                            + a.figure() + ")",
+                    "  " + SAID.get(a.result()) + ": ",
+                    "    ")));
+        }
+        out.add("");
+        out.addAll(wrap(Course.MODEL, "", ""));
+        return out;
+    }
+
+    private void stage(List<String> out, StageCourse s) {
+        String where = s.mould() ? "In the mould" : "In the cup";
+        out.addAll(wrap(
+                where + ", pulled for " + Show.time(s.pulledS())
+                        + " as planned. Times count from opening the pump valve.",
+                "",
+                ""));
+        s.results()
+                .forEach((name, r) ->
+                        out.addAll(wrap(shown(r.si(), r.dimension()), "  " + SAID.get(name) + ": ", "    ")));
+        if (!s.froths()) {
+            out.addAll(wrap("The bubbles leave so fast that hardly any froth stands.", "  ", "    "));
+        }
+        out.add("");
+        if (plain || width < CHART) {
+            spoken(out, s);
+        } else {
+            out.addAll(CourseChart.lines(s));
+            out.addAll(wrap(CourseChart.legend(s), "", ""));
+        }
+    }
+
+    /** For a screen reader or a narrow window: the typical run, one moment a line. */
+    private void spoken(List<String> out, StageCourse s) {
+        for (int i = 0; i <= SPOKEN; i++) {
+            DegasSample at = s.at(s.endS() * i / SPOKEN);
+            out.addAll(wrap(
+                    Wording.one(at.pressurePa(), Dimension.PRESSURE) + ", mix and froth "
+                            + Wording.one(at.heightM(), Dimension.LENGTH) + " high",
+                    "  at " + Show.time(s.endS() * i / SPOKEN) + ": ",
+                    "    "));
+        }
+    }
+
+    /** With the range, where it has one. */
+    public static String shown(Estimate e, Dimension d) {
+        String typical = one(e.typical(), d);
+        String low = one(e.low(), d);
+        String high = one(e.high(), d);
+        return low.equals(high) ? typical : typical + " (" + low + " to " + high + ")";
+    }
+
+    private static String one(double si, Dimension d) {
+        if (Double.isInfinite(si)) {
+            return d == Dimension.TIME ? "never" : "gelled";
+        }
+        return d == Dimension.TIME ? Show.time(si) : d == Dimension.LENGTH && si == 0 ? "none" : Wording.one(si, d);
+    }
+
+    private List<String> wrap(String text, String first, String rest) {
+        return Wrap.text(text, width, first, rest);
+    }
+}
