@@ -48,7 +48,9 @@ final class Timetable {
     /** The steps; the figures that follow are put into the scope. */
     static List<Step> of(Scope scope, Knowledge knowledge, Set<String> methods) {
         Timetable t = new Timetable(scope, knowledge, methods);
-        t.before();
+        if (!t.mixed()) {
+            t.before();
+        }
         t.work();
         t.after();
         return List.copyOf(t.steps);
@@ -93,9 +95,15 @@ final class Timetable {
                 .orElse(false);
     }
 
+    /** True when the parts have met already and somebody said when. */
+    private boolean mixed() {
+        return scope.get("mixed-ago").isPresent();
+    }
+
     /** A cup too small for the whole mix is filled several times, and each filling takes all the steps. */
     private boolean batches() {
-        return methods.stream().anyMatch(DEGASSED::contains)
+        return !mixed()
+                && methods.stream().anyMatch(DEGASSED::contains)
                 && scope.get("batch-count").map(v -> v.si().typical() > 1).orElse(false);
     }
 
@@ -108,7 +116,12 @@ final class Timetable {
             next("dry-coats", NOTHING);
             return;
         }
-        next("mix", of("mixing-time"));
+        if (mixed()) {
+            // What stands in the cup is mixed: the clock is there already.
+            clock = of("mixing-time");
+        } else {
+            next("mix", of("mixing-time"));
+        }
         boolean before = methods.contains("degas-before-thickening");
         if (methods.contains("degas-mix") || before) {
             degas();

@@ -2,6 +2,7 @@ package pourwright.console;
 
 import java.time.Duration;
 import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -119,7 +120,7 @@ final class Bench {
                 }
             }
         }
-        log = FollowLog.EMPTY.begun(clock.instant());
+        log = FollowLog.EMPTY.begun(clock.instant().truncatedTo(ChronoUnit.SECONDS));
         keep.accept(log.text());
         return true;
     }

@@ -387,6 +387,9 @@ public final class Conversation {
                 }
                 continue;
             }
+            if (aside(line)) {
+                return;
+            }
             if (!meanings.isEmpty() && line.matches("\\d")) {
                 int n = Integer.parseInt(line);
                 if (n >= 1 && n <= meanings.size()) {
@@ -420,6 +423,19 @@ public final class Conversation {
                 say("Type \"help\" for how to find it, or \"don't know\" to go on without.");
             }
         }
+    }
+
+    /** Takes what answers no question but changes the job; true when the line was that. */
+    private boolean aside(String line) {
+        Optional<Job.Heard> heard = job.aside(line);
+        heard.ifPresent(h -> {
+            h.answers().all().forEach((id, g) -> {
+                answers = answers.with(id, g.answer(), g.raw());
+                keeping.set(id, g.raw(), answers);
+            });
+            h.lines().forEach(l -> say("  = " + l));
+        });
+        return heard.isPresent();
     }
 
     /** Takes "20 x 15 x 12 cm" as the answers to several questions; false when it is not that. */
@@ -634,7 +650,10 @@ public final class Conversation {
                 case "why" -> say("\"how 1\" explains the first piece of advice, \"how 2\" the second, and so on.");
                 default -> {
                     Optional<List<String>> lines = shown.say(verb, rest);
-                    if (lines.isEmpty() && live(verb)) {
+                    if (lines.isEmpty() && aside(line)) {
+                        shown = job.result(answers, door.width(), door.plain());
+                        shown.first().forEach(door::say);
+                    } else if (lines.isEmpty() && live(verb)) {
                         say("");
                         say(shown.next());
                     } else if (lines.isPresent()) {

@@ -67,6 +67,11 @@ public interface Job {
         return new Heard(Answers.NONE, List.of(), List.of());
     }
 
+    /** What a line says that answers no question but changes the job, such as "I mixed it 4 minutes ago"; none usually. */
+    default Optional<Heard> aside(String line) {
+        return Optional.empty();
+    }
+
     /** The person said that what was heard is right. */
     default void agreed() {}
 

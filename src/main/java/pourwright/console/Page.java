@@ -31,6 +31,9 @@ import pourwright.units.Show;
 public final class Page {
     private static final int CLOCK = 8;
 
+    /** Topic of the one thing to do with what is mixed already. */
+    private static final String NOW = "now";
+
     /** From here on a clock of minutes says nothing more. */
     private static final double LONG_S = 6 * 3600;
 
@@ -64,6 +67,11 @@ public final class Page {
      */
     public List<String> first(boolean talk) {
         List<String> out = new ArrayList<>();
+        // With a warm cup in the hand this is all there is time to read.
+        c.findings().stream()
+                .filter(f -> f.topic().equals(NOW))
+                .findFirst()
+                .ifPresent(f -> out.addAll(wrap(f.say(), "", "")));
         out.addAll(wrap(verdictLine(), "", ""));
         List<Finding> musts = c.findings().stream()
                 .filter(f -> f.strength() == Strength.STOP || f.strength() == Strength.CHANGE)
@@ -125,7 +133,8 @@ public final class Page {
             double left = margin.get().si().typical();
             String of = " of a working time of " + wording.show(working.get()) + ".";
             when = left >= 0
-                    ? " You finish pouring and degassing with " + minutes(left) + " to spare" + of
+                    ? " You finish " + (degasses() ? "pouring and degassing" : "pouring") + " with " + minutes(left)
+                            + " to spare" + of
                     : " The steps take " + minutes(-left) + " more than you have," + of.substring(0, of.length());
         }
         long changes = c.findings().stream()
@@ -146,7 +155,7 @@ public final class Page {
         Optional<FigureValue> a = c.figure("part-mass-a");
         Optional<FigureValue> b = c.figure("part-mass-b");
         Optional<FigureValue> all = c.figure("mix-mass");
-        if (all.isEmpty()) {
+        if (all.isEmpty() || c.figure("mixed-ago").isPresent()) {
             return Optional.empty();
         }
         StringBuilder s = new StringBuilder();

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import pourwright.advice.Advisor;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
@@ -15,9 +17,11 @@ import pourwright.advice.Verdict;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
 import pourwright.course.Course;
+import pourwright.facts.Answer;
 import pourwright.facts.Answers;
 import pourwright.follow.FollowLog;
 import pourwright.follow.Measured;
+import pourwright.interview.AnswerReader;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.OwnRun;
@@ -28,7 +32,14 @@ public final class PlanJob implements Job {
     private final Knowledge knowledge;
     private final Interviewer interviewer;
 
+    private static final String AGO_ID = "mixed-ago";
+    private static final double LEAST_PASSED_S = 5;
+    private static final Pattern AGO = Pattern.compile(
+            "(?i)(?:i |we )?(?:have |'ve )?(?:already )?mixed(?: it| them| this)?[, ]+(.{1,40}?)(?: ago)?\\.?");
+
     private final InstantSource clock;
+    private final Stopwatch watch;
+    private Answer said;
     private final Function<OwnRun, String> runs;
 
     /** A plan that nobody follows: it is told again from a case, or tested. */
@@ -44,6 +55,7 @@ public final class PlanJob implements Job {
         this.knowledge = knowledge;
         this.interviewer = new Interviewer(knowledge);
         this.clock = clock;
+        this.watch = new Stopwatch(clock);
         this.runs = runs;
     }
 
@@ -69,7 +81,43 @@ public final class PlanJob implements Job {
 
     @Override
     public Optional<Interviewer.Next> next(Answers answers) {
-        return interviewer.next(answers);
+        return interviewer.next(withTimePassed(answers));
+    }
+
+    @Override
+    public Optional<Heard> aside(String line) {
+        Matcher m = AGO.matcher(line.strip());
+        if (!m.matches()) {
+            return Optional.empty();
+        }
+        String ago = m.group(1).replaceFirst("(?i)^just now$", "0 min");
+        return new AnswerReader(knowledge).atPrompt(knowledge.question(AGO_ID).orElseThrow(), ago)
+                        instanceof AnswerReader.Understood u
+                ? Optional.of(new Heard(
+                        Answers.NONE.with(AGO_ID, u.answer(), ago),
+                        List.of("Mixed " + Page.echo(u.answer())
+                                + " ago. The plan is for what is left; minutes that pass here are counted."),
+                        List.of()))
+                : Optional.empty();
+    }
+
+    /** What was mixed four minutes ago when it was said is five minutes old a minute later. */
+    private Answers withTimePassed(Answers answers) {
+        Answers.Given given = answers.all().get(AGO_ID);
+        if (given == null || !(given.answer() instanceof Answer.Quantity q)) {
+            return answers;
+        }
+        if (!given.answer().equals(said)) {
+            said = given.answer();
+            watch.start();
+        }
+        double passedS = watch.passedS();
+        if (passedS < LEAST_PASSED_S) {
+            return answers;
+        }
+        double nowS = q.si().typical() + passedS;
+        String raw = Math.round(nowS) + " s";
+        return new AnswersJson(knowledge).with(answers, AGO_ID, raw);
     }
 
     @Override
@@ -95,7 +143,7 @@ public final class PlanJob implements Job {
 
     @Override
     public Result result(Answers answers, int width, boolean plain) {
-        return new Planned(Advisor.consult(answers, knowledge), width, plain);
+        return new Planned(Advisor.consult(withTimePassed(answers), knowledge), width, plain);
     }
 
     /** A plan with its page. */

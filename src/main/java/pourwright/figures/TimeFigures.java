@@ -108,9 +108,10 @@ public final class TimeFigures {
                         "mixing-time",
                         "How long does mixing take?",
                         Dimension.TIME,
-                        "the class's usual time",
+                        "what has passed since the parts met; else the class's usual time",
                         "common-practice",
                         "scraping sides and bottom",
+                        Formula.of(x -> x[0], in("typed:mixed-ago").up()),
                         Formula.of(x -> x[0], in("raw:mixing-time").up())),
                 figure(
                         "hold-time",
@@ -170,6 +171,19 @@ public final class TimeFigures {
                                 in("hold-time").up(),
                                 in("release-time").up())),
                 secondDegas(),
+                figure(
+                        "pull-now",
+                        "How long may I still pull on what is mixed?",
+                        Dimension.TIME,
+                        "the shorter of the whole pull and what is left until the mix is thick, less the pour",
+                        "common-practice",
+                        "one number to act on, from the typical times",
+                        Formula.of(
+                                x -> Math.max(0, Math.min(x[0], x[1] - x[2] - x[3])),
+                                in("degas-time").typical(),
+                                in("pour-by").typical(),
+                                in("typed:mixed-ago").typical(),
+                                in("pour-time").typical())),
                 figure(
                         "degas-share",
                         "What share of the working time would degassing the mix take?",

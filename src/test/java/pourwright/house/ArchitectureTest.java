@@ -272,6 +272,8 @@ class ArchitectureTest {
                 .resideInAnyPackage("pourwright.casebook..", "pourwright.console..")
                 .and()
                 .doNotHaveFullyQualifiedName("pourwright.console.Bench")
+                .and()
+                .doNotHaveFullyQualifiedName("pourwright.console.Stopwatch")
                 .should()
                 .accessTargetWhere(clock)
                 .because("the order of the lines is all that a journal counts on")

@@ -41,6 +41,7 @@ class RuleHouseTest {
             "vacuum",
             "pump",
             "time",
+            "now",
             "mould",
             "master",
             "pour",
