@@ -145,6 +145,7 @@ final class Program {
         words.put("diagnose", () -> new DiagnoseCommand(this));
         words.put("vents", () -> new VentsCommand(this));
         words.put("kit", () -> new KitCommand(this));
+        words.put("now", () -> new NowCommand(this));
         words.put("figure", () -> new FigureCommand(this));
         words.put("questions", () -> new QuestionsCommand(this));
         words.put("rules", () -> new RulesCommand(this));

@@ -11,7 +11,6 @@ import pourwright.advice.BadAnswer;
         name = "pourwright",
         header = {
             "  pourwright                                    # talk it through",
-            "  pourwright plan material=tin-silicone batch-mass=\"1.2 kg\"",
             "  pourwright WORD --help                        # examples and options of a word"
         },
         description = "Plan a pour, look for vents, test a vacuum kit, and find what went wrong.")

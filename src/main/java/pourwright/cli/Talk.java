@@ -24,6 +24,7 @@ import pourwright.console.Door;
 import pourwright.console.JLineDoor;
 import pourwright.console.Job;
 import pourwright.console.KitJob;
+import pourwright.console.NowDoor;
 import pourwright.console.Pick;
 import pourwright.console.PipeDoor;
 import pourwright.console.PlanJob;
@@ -235,10 +236,10 @@ final class Talk {
                     JLineDoor door = door(opened, editor)) {
                 // While a line is edited the editor sees Ctrl-C first; at any other moment this does.
                 opened.handle(Terminal.Signal.INT, signal -> program.interrupted());
-                return code(guarded(legible(program, door), talk));
+                return code(guarded(program, shared, legible(program, door), talk));
             } catch (IOException | IllegalStateException e) {
                 // No usable terminal after all: lines will do.
-                return code(guarded(legible(program, pipe(program, width(program), false)), talk));
+                return code(guarded(program, shared, legible(program, pipe(program, width(program), false)), talk));
             }
         }
         if (!tests) {
@@ -246,7 +247,7 @@ final class Talk {
         }
         int width = terminal ? widthOfTerminal(program) : width(program);
         PipeDoor lines = pipe(program, width, !terminal);
-        ExitCode code = code(guarded(terminal ? legible(program, lines) : lines, talk));
+        ExitCode code = code(guarded(program, shared, terminal ? legible(program, lines) : lines, talk));
         program.out().flush();
         return code;
     }
@@ -272,9 +273,10 @@ final class Talk {
         return windows || set.contains("utf-8") || set.contains("utf8") ? door : new AsciiDoor(door);
     }
 
-    private static Conversation.End guarded(Door door, Through talk) {
+    private static Conversation.End guarded(Program program, SharedOptions shared, Door door, Through talk) {
         try {
-            return talk.run(door);
+            // Also at the questions that come before a conversation.
+            return talk.run(new NowDoor(door, () -> KnowledgeReader.emergencies(program.knowledgeFolder(shared))));
         } catch (Door.Ended e) {
             return Conversation.End.UNFINISHED;
         } catch (Door.Interrupted e) {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What the build runs to learn which classes a start needs: a plan, a diagnosis and a figure without conversation.
+ * What the build runs to learn which classes a start needs: a plan, a diagnosis, help and a figure without conversation.
  * {@link TerminalTraining} does the same for conversations. Nothing of it is for a person.
  */
 final class Training {
@@ -26,6 +26,7 @@ final class Training {
                 new String[] {"plan", "--answers", args[0]},
                 new String[] {"plan", "--answers", args[0], "--json"},
                 new String[] {"diagnose", "--answers", args[1], "--json"},
+                new String[] {"now", "foam at the rmi"},
                 new String[] {"figure", "pump-down-time", "chamber-volume=20", "pump-speed=1", "target-pressure=30"})) {
             Main.run(words, new ByteArrayInputStream(new byte[0]), nowhere, nowhere, Map.of());
         }

@@ -75,9 +75,9 @@ public final class Conversation {
      * @param start answers already given
      */
     public Conversation(Door door, Job job, Path shop, Answers start) {
-        this.door = door;
         this.job = job;
         this.knowledge = job.knowledge();
+        this.door = new NowDoor(door, knowledge::emergencies);
         this.shop = shop;
         this.keeping = new Keeping(shop, job.word(), knowledge, this::say);
         this.reader = new AnswerReader(knowledge);
@@ -427,7 +427,7 @@ public final class Conversation {
 
     /** Takes what answers no question but changes the job; true when the line was that. */
     private boolean aside(String line) {
-        Optional<Job.Heard> heard = job.aside(line);
+        Optional<Job.Heard> heard = job.aside(line, answers);
         heard.ifPresent(h -> {
             h.answers().all().forEach((id, g) -> {
                 answers = answers.with(id, g.answer(), g.raw());
@@ -492,7 +492,8 @@ public final class Conversation {
         }
         say(
                 "Words at every prompt: why, back, answers, change NUMBER, enough, don't know, quit. \"why\" gives the reason for"
-                        + " the question, \"enough\" the advice with what is known.");
+                        + " the question, \"enough\" the advice with what is known. When something goes wrong at the"
+                        + " bench, \"now foam at the rim\" helps at once.");
     }
 
     private static double siOf(Question q, double value) {

@@ -68,7 +68,7 @@ public interface Job {
     }
 
     /** What a line says that answers no question but changes the job, such as "I mixed it 4 minutes ago"; none usually. */
-    default Optional<Heard> aside(String line) {
+    default Optional<Heard> aside(String line, Answers answers) {
         return Optional.empty();
     }
 

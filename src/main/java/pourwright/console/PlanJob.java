@@ -23,6 +23,7 @@ import pourwright.follow.FollowLog;
 import pourwright.follow.Measured;
 import pourwright.interview.AnswerReader;
 import pourwright.interview.Interviewer;
+import pourwright.interview.Slip;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.OwnRun;
 import pourwright.rulebook.RuleBook;
@@ -85,10 +86,10 @@ public final class PlanJob implements Job {
     }
 
     @Override
-    public Optional<Heard> aside(String line) {
+    public Optional<Heard> aside(String line, Answers answers) {
         Matcher m = AGO.matcher(line.strip());
         if (!m.matches()) {
-            return Optional.empty();
+            return Slip.of(line, answers, knowledge).map(s -> new Heard(s, said(s), List.of()));
         }
         String ago = m.group(1).replaceFirst("(?i)^just now$", "0 min");
         return new AnswerReader(knowledge).atPrompt(knowledge.question(AGO_ID).orElseThrow(), ago)
@@ -99,6 +100,12 @@ public final class PlanJob implements Job {
                                 + " ago. The plan is for what is left; minutes that pass here are counted."),
                         List.of()))
                 : Optional.empty();
+    }
+
+    private List<String> said(Answers inTheCup) {
+        return List.of("In the cup: " + Page.echo(inTheCup.get("put-first").orElseThrow()) + " of the first part and "
+                + Page.echo(inTheCup.get("put-second").orElseThrow())
+                + " of the second. \"change put-first\" alters it.");
     }
 
     /** What was mixed four minutes ago when it was said is five minutes old a minute later. */

@@ -18,6 +18,7 @@ public final class FigureBook {
         add("the air you work in", AirFigures.all());
         add("pump, hose and chamber", VacuumFigures.all());
         add("how much to mix", MixFigures.all());
+        add("small doses and wrong weighings", DoseFigures.all());
         add("froth in the cup", FrothFigures.all());
         add("the clock", TimeFigures.all());
         add("bubbles", BubbleFigures.all());

@@ -24,6 +24,7 @@ import pourwright.units.UnitBook;
  * @param steps words of the timetable, by id
  * @param decisions what can be done about a pocket of air, by id, the cheapest sure way first
  * @param remedies changes a workshop can make to a job that does not work
+ * @param emergencies what to do first when something goes wrong at the bench
  * @param ownRuns what this workshop's own followed plans measured
  */
 public record Knowledge(
@@ -41,6 +42,7 @@ public record Knowledge(
         Map<String, StepWords> steps,
         Map<String, PocketDecision> decisions,
         List<Remedy> remedies,
+        List<Emergency> emergencies,
         List<OwnRun> ownRuns) {
 
     /** This knowledge with other questions to look up; the questions of a plan stay the same. */
@@ -60,6 +62,7 @@ public record Knowledge(
                 steps,
                 decisions,
                 remedies,
+                emergencies,
                 ownRuns);
     }
 
@@ -75,7 +78,7 @@ public record Knowledge(
                 List.of(materials, guidelines, sources, cautions, terms, pumps, processes, agents, steps, decisions)) {
             things += map.size();
         }
-        return things + remedies.size();
+        return things + remedies.size() + emergencies.size();
     }
 
     /** The question with that id. */

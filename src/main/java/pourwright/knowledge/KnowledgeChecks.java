@@ -61,6 +61,8 @@ final class KnowledgeChecks {
         k.decisions().forEach((id, d) -> source(d.source(), "decision '" + id + "'"));
         questions();
         new RemedyChecks(k).check();
+        k.emergencies().forEach(e -> source(e.source(), "emergencies.json, '" + e.id() + "'"));
+        new EmergencyChecks(k.emergencies()).check();
     }
 
     private void material(MaterialClass m, Map<String, String> words) {

@@ -21,6 +21,8 @@ import java.util.stream.Stream;
  * seal still fits was checked by the build and is not checked against the schemas again.
  */
 public final class KnowledgeReader {
+    private static final String EMERGENCIES = "emergencies.json";
+
     private final Path dir;
     private final boolean sealed;
 
@@ -68,6 +70,7 @@ public final class KnowledgeReader {
                 when(() -> object(dir.resolve("steps.json")).map("steps", Readings::step)),
                 when(() -> object(dir.resolve("decisions.json")).map("decisions", Readings::decision)),
                 remedies(),
+                sealed ? new LazyList<>(this::emergencies) : emergencies(),
                 List.of());
     }
 
@@ -80,6 +83,30 @@ public final class KnowledgeReader {
         Supplier<List<Remedy>> reading =
                 () -> object(dir.resolve("remedies.json")).list("remedies", Readings::remedy);
         return sealed ? new LazyList<>(reading) : reading.get();
+    }
+
+    private List<Emergency> emergencies() {
+        return Tree.whole(object(dir.resolve(EMERGENCIES)), t -> {
+            String line = t.text("line");
+            return t.list("emergencies", e -> Readings.emergency(e, line));
+        });
+    }
+
+    /**
+     * The emergencies alone. Help must not hang on another file: where the seal does not fit, only this one is
+     * checked, and a source that is missing is left to {@link #readAndCheckAll}.
+     *
+     * @throws KnowledgeFault when the file is missing or broken
+     */
+    public static List<Emergency> emergencies(Path dir) {
+        KnowledgeReader reader = new KnowledgeReader(dir, true);
+        if (Seal.fits(dir)) {
+            return reader.emergencies();
+        }
+        Schemas.check(dir, EMERGENCIES);
+        List<Emergency> all = reader.emergencies();
+        new EmergencyChecks(all).check();
+        return all;
     }
 
     private Map<String, MaterialClass> materials() {

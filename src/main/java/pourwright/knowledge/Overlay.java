@@ -63,6 +63,7 @@ public final class Overlay {
                 shipped.steps(),
                 shipped.decisions(),
                 shipped.remedies(),
+                shipped.emergencies(),
                 o.ownRuns());
         KnowledgeChecks.check(all);
         return all;

@@ -206,6 +206,20 @@ final class Readings {
                 t.text("source"));
     }
 
+    /** @param line the emergency line, the same for all */
+    static Emergency emergency(Tree t, String line) {
+        return new Emergency(
+                t.text("id"),
+                t.text("title"),
+                t.text("short"),
+                Emergency.Danger.valueOf(t.text("danger").toUpperCase(Locale.ROOT)),
+                t.texts("says"),
+                t.texts("steps"),
+                line,
+                t.text("defers"),
+                t.text("source"));
+    }
+
     static StepWords step(Tree t) {
         return new StepWords(
                 t.text("say"),

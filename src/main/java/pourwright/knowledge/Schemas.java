@@ -25,6 +25,7 @@ final class Schemas {
             Map.entry("steps.json", "steps"),
             Map.entry("decisions.json", "decisions"),
             Map.entry("remedies.json", "remedies"),
+            Map.entry("emergencies.json", "emergencies"),
             Map.entry("materials", "material"),
             Map.entry("guidelines", "guidelines"),
             Map.entry("questions", "questions"),
@@ -40,19 +41,21 @@ final class Schemas {
                     .filter(f -> !dir.relativize(f).startsWith("schemas"))
                     .sorted()
                     .toList()) {
-                Path relative = dir.relativize(file);
-                String schema = SCHEMA_OF.get(relative.getName(0).toString());
-                if (schema == null) {
-                    throw new KnowledgeFault(relative + ": no schema says what this file is");
-                }
-                check(
-                        KnowledgeReader.tree(file, relative.toString()),
-                        dir.resolve("schemas").resolve(schema + ".schema.json"),
-                        relative.toString());
+                check(dir, dir.relativize(file).toString());
             }
         } catch (IOException e) {
             throw new KnowledgeFault("the knowledge folder '" + dir + "' cannot be read");
         }
+    }
+
+    /** Checks one file of a folder, named from there. */
+    static void check(Path dir, String name) {
+        Path file = dir.resolve(name);
+        String schema = SCHEMA_OF.get(dir.relativize(file).getName(0).toString());
+        if (schema == null) {
+            throw new KnowledgeFault(name + ": no schema says what this file is");
+        }
+        check(KnowledgeReader.tree(file, name), dir.resolve("schemas").resolve(schema + ".schema.json"), name);
     }
 
     /** Checks one tree against one schema file. */

@@ -20,10 +20,10 @@ import pourwright.knowledge.Json;
 record SaidTexts(String where, String text) {
     /** Parts of knowledge that are read or typed, or name something, and are not said as sentences. */
     private static final Set<String> NOT_SAID =
-            Set.of("says", "also", "example", "tries", "picture", "names", "unit", "bare", "source", "set");
+            Set.of("says", "short", "also", "example", "tries", "picture", "names", "unit", "bare", "source", "set");
 
-    private static final Set<String> TALKING =
-            Set.of("cli", "console", "interview", "units", "advice", "diagnosis", "casebook", "remedy", "course");
+    private static final Set<String> TALKING = Set.of(
+            "cli", "console", "interview", "units", "advice", "diagnosis", "casebook", "remedy", "course", "emergency");
     private static final Pattern QUOTED = Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"");
     private static final Pattern JOINED = Pattern.compile("\"\\s*\\n?\\s*\\+\\s*\"");
     private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?\\*/|(?m)^\\s*//.*$");

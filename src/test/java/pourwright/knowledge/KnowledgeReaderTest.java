@@ -181,6 +181,48 @@ class KnowledgeReaderTest {
                         "\"source\": \"[^\"]*\"",
                         "\"source\": \"hearsay\"",
                         List.of("hearsay")),
+                Arguments.of(
+                        "emergency of an unknown source",
+                        "emergencies.json",
+                        "\"from-memory\"",
+                        "\"hearsay\"",
+                        List.of("emergencies.json", "somebody-hurt", "hearsay")),
+                Arguments.of(
+                        "the same emergency twice",
+                        "emergencies.json",
+                        "\"id\": \"breathing\"",
+                        "\"id\": \"splash-in-eye\"",
+                        List.of("emergencies.json", "splash-in-eye", "twice")),
+                Arguments.of(
+                        "one thing said for two emergencies",
+                        "emergencies.json",
+                        "\"asthma\"",
+                        "\"eye burns\"",
+                        List.of("emergencies.json", "breathing", "eye burns", "splash-in-eye")),
+                Arguments.of(
+                        "a step that needs two lines",
+                        "emergencies.json",
+                        "Do not rub\\.",
+                        "Do not rub, whatever happens and however much it itches.",
+                        List.of("emergencies.json", "steps")),
+                Arguments.of(
+                        "a closing that needs two lines",
+                        "emergencies.json",
+                        "Anyone hurt or unsure:",
+                        "Anyone hurt or unsure right now:",
+                        List.of("emergencies.json", "longer than 80")),
+                Arguments.of(
+                        "danger to people behind danger to the part",
+                        "emergencies.json",
+                        "\"danger\": \"people\"",
+                        "\"danger\": \"part\"",
+                        List.of("emergencies.json", "splash-in-eye", "danger to people")),
+                Arguments.of(
+                        "an emergency that defers to nothing",
+                        "emergencies.json",
+                        "\"SDS section 4 decides.\"",
+                        "\"Be careful.\"",
+                        List.of("emergencies.json", "defers")),
                 Arguments.of("no closing sentence", "cautions.json", "\"closing\":", "\"closed\":", List.of("clos")),
                 Arguments.of("source without a title", "sources.json", "\"title\":", "\"name\":", List.of("title")),
                 Arguments.of(
@@ -245,6 +287,7 @@ class KnowledgeReaderTest {
                 "glossary.json",
                 "pumps.json",
                 "inhibition.json",
+                "emergencies.json",
                 "choices-of-process.json")) {
             Path copy = copy();
             Files.delete(copy.resolve(file));
