@@ -5,13 +5,13 @@ enum ExitCode {
     /** Advice was given. */
     ADVICE(0, "advice", "Advice was given, or a list, or a figure."),
     /** Advice was given and it is to stop, or a check found a difference. */
-    STOP(1, "stop or difference", "The advice is to stop; or check or replay found a difference."),
+    STOP(1, "stop", "The advice is to stop; or check or replay found a difference."),
     /** Something typed or in a file cannot be used. */
     BAD_INPUT(2, "bad input", "Something typed or in a file cannot be used. One sentence says what."),
     /** A fault of the program. */
-    FAULT(3, "program fault", "A fault of the program."),
+    FAULT(3, "fault", "A fault of the program."),
     /** The input ended with questions left. */
-    UNFINISHED(4, "input ended early", "The input ended, or was left, with questions open. The question is named."),
+    UNFINISHED(4, "ended", "The input ended, or was left, with questions open. The question is named."),
     /** Interrupted; everything is kept. */
     INTERRUPTED(130, "interrupted", "Interrupted. A plan or diagnosis is kept for \"resume\".");
 

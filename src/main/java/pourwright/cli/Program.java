@@ -151,6 +151,7 @@ final class Program {
         words.put("rules", () -> new RulesCommand(this));
         words.put("check", () -> new CheckCommand(this));
         words.put("resume", () -> new ResumeCommand(this));
+        words.put("forget", () -> new ForgetCommand(this));
         words.put("replay", () -> new ReplayCommand(this));
         words.put("generate", () -> new GenerateCommand(this));
         return words;

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import pourwright.advice.BadAnswer;
+import pourwright.casebook.Forgetting;
 import pourwright.casebook.Trouble;
 import pourwright.casebook.WholeFile;
 import pourwright.facts.Answer;
@@ -697,8 +698,7 @@ public final class Conversation {
     }
 
     private void save(String name) {
-        String plain =
-                name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+        String plain = Forgetting.plain(name);
         if (plain.length() > LONGEST_NAME) {
             say("Give the case a shorter name: " + LONGEST_NAME + " letters are the most.");
             return;
