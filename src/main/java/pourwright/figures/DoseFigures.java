@@ -10,9 +10,9 @@ import pourwright.units.Dimension;
 final class DoseFigures {
     private DoseFigures() {}
 
-    /** Worked out only where something was put in: else the class's ratio would count as taken for granted. */
+    /** In a plan worked out only where something was put in: else the class's ratio would count as taken for granted. */
     private static boolean put(Scope s) {
-        return s.answers().has("put-first");
+        return !s.assumes() || s.answers().has("put-first");
     }
 
     static List<FigureDef> all() {
