@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A door to a terminal that shows plain characters only: whatever else is said is spelled with them. */
-public final class AsciiDoor implements Door {
+public final class AsciiDoor extends DoorAround {
     private static final int ASCII = 128;
     private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹⁻";
     private static final Map<Character, String> SPELLED = Map.ofEntries(
@@ -30,11 +30,9 @@ public final class AsciiDoor implements Door {
             Map.entry('’', "'"),
             Map.entry('⁄', "/"));
 
-    private final Door door;
-
     /** @param door the way to the terminal */
     public AsciiDoor(Door door) {
-        this.door = door;
+        super(door);
     }
 
     @Override
@@ -53,21 +51,6 @@ public final class AsciiDoor implements Door {
         String indent = " ".repeat(line.length() - line.stripLeading().length());
         Wrap.text(spelled(Wrap.joined(line.strip())), width(), indent, indent + "  ")
                 .forEach(door::say);
-    }
-
-    @Override
-    public int width() {
-        return door.width();
-    }
-
-    @Override
-    public boolean plain() {
-        return door.plain();
-    }
-
-    @Override
-    public boolean person() {
-        return door.person();
     }
 
     /** The text with plain characters only: raised and lowered digits become digits, letters lose their accents. */

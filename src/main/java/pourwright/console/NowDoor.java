@@ -10,10 +10,9 @@ import pourwright.knowledge.Emergency;
  * A door at which {@code now foam at the rim} gets help at every prompt, whatever is being asked. The same is asked again
  * afterwards, and nothing is taken for an answer.
  */
-public final class NowDoor implements Door {
+public final class NowDoor extends DoorAround {
     private static final String WORD = "now";
 
-    private final Door door;
     private final Supplier<List<Emergency>> emergencies;
 
     /**
@@ -21,7 +20,7 @@ public final class NowDoor implements Door {
      * @param emergencies what to look in; asked for only when somebody needs it
      */
     public NowDoor(Door door, Supplier<List<Emergency>> emergencies) {
-        this.door = door;
+        super(door);
         this.emergencies = emergencies;
     }
 
@@ -42,25 +41,5 @@ public final class NowDoor implements Door {
             NowPage.lines(emergencies.get(), typed.substring(WORD.length()).strip(), door.width())
                     .forEach(door::say);
         }
-    }
-
-    @Override
-    public void say(String line) {
-        door.say(line);
-    }
-
-    @Override
-    public int width() {
-        return door.width();
-    }
-
-    @Override
-    public boolean plain() {
-        return door.plain();
-    }
-
-    @Override
-    public boolean person() {
-        return door.person();
     }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import pourwright.advice.Advisor;
@@ -58,9 +59,18 @@ class BenchTest {
         return all;
     }
 
-    /** Follows a plan: each entry is the moment, s after nine, and what is typed then at the bench. */
-    private ScriptedDoor follow(Knowledge knowledge, Path folder, Answers start, Object... momentsAndLines) {
-        Iterator<Object> script = List.of(momentsAndLines).iterator();
+    /** Follows a plan up to the mixing, which begins at nine, and goes on as told. */
+    private ScriptedDoor mixing(Knowledge knowledge, Path folder, Answers start, String... script) {
+        return follow(
+                knowledge,
+                folder,
+                start,
+                Stream.concat(Stream.of("0", "0", "0", "0"), Stream.of(script)).toArray(String[]::new));
+    }
+
+    /** Follows a plan: each entry is the moment, s after nine, and what is typed then at the bench; "300" is Enter alone. */
+    private ScriptedDoor follow(Knowledge knowledge, Path folder, Answers start, String... momentsAndLines) {
+        Iterator<String> script = List.of(momentsAndLines).iterator();
         Iterator<String> plan = List.of("follow", "log", "quit").iterator();
         ScriptedDoor door = new ScriptedDoor(
                 id -> {
@@ -68,8 +78,9 @@ class BenchTest {
                         if (!script.hasNext()) {
                             return null;
                         }
-                        now = NINE.plusSeconds((Integer) script.next());
-                        return (String) script.next();
+                        String[] then = script.next().split(" ", 2);
+                        now = NINE.plusSeconds(Integer.parseInt(then[0]));
+                        return then.length > 1 ? then[1] : "";
                     }
                     return id.equals("plan") ? plan.next() : id.equals("review") ? "" : "don't know";
                 },
@@ -97,34 +108,18 @@ class BenchTest {
         int crest = (int) Math.round(300 + 1.5 * crestS);
         int fall = (int) Math.round(300 + 1.5 * fallS);
         int gel = (int) Math.round(0.9 * gelS);
-        ScriptedDoor door = follow(
+        ScriptedDoor door = mixing(
                 KNOWLEDGE,
                 null,
                 said,
-                0,
-                "",
-                0,
-                "",
-                0,
-                "",
-                0,
-                "",
-                290,
-                "",
-                300,
-                "",
-                320,
-                "gauge 900 mbar",
-                crest,
-                "crest",
-                fall,
-                "",
-                fall + 120,
-                "",
-                fall + 300,
-                "",
-                gel,
-                "gel");
+                "290",
+                "300",
+                "320 gauge 900 mbar",
+                crest + " crest",
+                fall + "",
+                fall + 120 + "",
+                fall + 300 + "",
+                gel + " gel");
         assertThat(door.all()).contains("the froth is at its highest (by the plan at", "All steps are done.", "Kept.");
         assertThat(runs).hasSize(1);
         OwnRun run = runs.get(0);
@@ -142,30 +137,16 @@ class BenchTest {
         Consultation c = Advisor.consult(said, KNOWLEDGE);
         double downS = c.figure("pump-down-time").orElseThrow().si().typical();
         int deep = (int) Math.round(300 + 2 * downS);
-        follow(
+        mixing(
                 KNOWLEDGE,
                 null,
                 said,
-                0,
-                "",
-                0,
-                "",
-                0,
-                "",
-                0,
-                "",
-                290,
-                "",
-                300,
-                "",
-                301,
-                "gauge 800 mbar",
-                deep,
-                "gauge 5 mbar",
-                deep + 100,
-                "gauge 4 mbar",
-                deep + 101,
-                "quit");
+                "290",
+                "300",
+                "301 gauge 800 mbar",
+                deep + " gauge 5 mbar",
+                deep + 100 + " gauge 4 mbar",
+                deep + 101 + " quit");
         assertThat(runs.get(0).ratios().get("pump-down-time")).isCloseTo(2, within(0.1));
     }
 
@@ -174,8 +155,7 @@ class BenchTest {
         Answers dial = answers(FROTHS).without("gauge-kind");
         dial = new AnswersJson(KNOWLEDGE).with(dial, "gauge-kind", "below-local-air");
         dial = new AnswersJson(KNOWLEDGE).with(dial, "barometer", "1013.25 mbar");
-        ScriptedDoor door = follow(
-                KNOWLEDGE, null, dial, 0, "", 0, "", 0, "", 0, "", 10, "gauge 28 inHg", 11, "gauge a lot", 12, "quit");
+        ScriptedDoor door = mixing(KNOWLEDGE, null, dial, "10 gauge 28 inHg", "11 gauge a lot", "12 quit");
         // 1013.25 mbar - 28 × 33.8639 mbar (NIST SP 811, B.8: conventional inch of mercury) is 65 mbar.
         assertThat(door.all().replace('\u00a0', ' '))
                 .contains("= 65.1 mbar absolute at 0:10.", "\"a lot\" is no reading of a gauge here.");
@@ -184,7 +164,7 @@ class BenchTest {
     @Test
     void overTheRimMeansMoreRoomNextTime() {
         Answers said = answers(FROTHS);
-        follow(KNOWLEDGE, null, said, 0, "", 0, "", 0, "", 0, "", 290, "", 300, "", 340, "overflow", 341, "quit");
+        mixing(KNOWLEDGE, null, said, "290", "300", "340 overflow", "341 quit");
         Consultation before = Advisor.consult(said, KNOWLEDGE);
         Consultation after = Advisor.consult(said, with(runs.get(0)));
         assertThat(after.figure("cup-factor").orElseThrow().si().typical())
@@ -247,12 +227,12 @@ class BenchTest {
     void killedInTheMiddleTheLogIsGoneOnWith() throws IOException {
         Answers said = answers(FROTHS);
         // The input ends after the valve was opened.
-        ScriptedDoor cut = follow(KNOWLEDGE, shop, said, 0, "", 0, "", 0, "", 0, "", 290, "", 300, "");
+        ScriptedDoor cut = mixing(KNOWLEDGE, shop, said, "290", "300");
         assertThat(cut.all()).contains("The input ended.", "\"pourwright resume\" goes on from here.");
         Answers left =
                 new Journal(shop, "plan").unfinished(new AnswersJson(KNOWLEDGE)).orElseThrow();
         assertThat(left.text("bench-log")).isEqualTo("began 2026-03-01T09:00:00Z; 4:50 mix; 5:00 degas-open");
-        ScriptedDoor resumed = follow(KNOWLEDGE, shop, left, 360, "yes", 400, "crest", 401, "quit");
+        ScriptedDoor resumed = follow(KNOWLEDGE, shop, left, "360 yes", "400 crest", "401 quit");
         assertThat(resumed.all()).contains("Mixing of this plan began 5:00 ago.", "Step 7 of");
         assertThat(runs).hasSize(1);
     }
@@ -261,16 +241,14 @@ class BenchTest {
     void aLogOfAnotherDayIsNotGoneOnWith() {
         Answers said =
                 new AnswersJson(KNOWLEDGE).with(answers(FROTHS), "bench-log", "began 2026-02-01T09:00:00Z; 4:50 mix");
-        assertThat(follow(KNOWLEDGE, null, said, 0, "quit").all())
+        assertThat(follow(KNOWLEDGE, null, said, "0 quit").all())
                 .contains("A log of an earlier day stands with this plan.", "Step 1 of");
     }
 
     @Test
     void delaysMoveTheStepsAndThePotDoesNotWait() {
         Answers said = answers(FROTHS);
-        ScriptedDoor late = follow(
-                KNOWLEDGE, null, said, 0, "", 0, "", 0, "", 0, "", 900, "", 901, "time", 1600, "time", 6000, "time",
-                6001, "quit");
+        ScriptedDoor late = mixing(KNOWLEDGE, null, said, "900", "901 time", "1600 time", "6000 time", "6001 quit");
         assertThat(late.all().replace('\u00a0', ' '))
                 .contains(
                         ", at this pace at",
@@ -281,26 +259,8 @@ class BenchTest {
 
     @Test
     void aClockThatIsSetBackDoesNotTurnTheLogRound() {
-        ScriptedDoor door = follow(
-                KNOWLEDGE,
-                null,
-                answers(FROTHS),
-                0,
-                "",
-                0,
-                "",
-                0,
-                "",
-                0,
-                "",
-                290,
-                "",
-                100,
-                "note dog at the door",
-                310,
-                "",
-                311,
-                "quit");
+        ScriptedDoor door =
+                mixing(KNOWLEDGE, null, answers(FROTHS), "290", "100 note dog at the door", "310", "311 quit");
         assertThat(door.all()).contains("= 4:50 dog at the door");
     }
 
@@ -310,32 +270,19 @@ class BenchTest {
                 KNOWLEDGE,
                 null,
                 answers(FROTHS),
-                0,
-                "crest",
-                0,
-                "",
-                0,
-                "",
-                0,
-                "",
-                0,
-                "",
-                290,
-                "",
-                300,
-                "undo",
-                301,
-                "undo",
-                302,
-                "xyzzy",
-                303,
-                "note",
-                304,
-                "skip",
-                305,
-                "steps",
-                306,
-                "quit");
+                "0 crest",
+                "0",
+                "0",
+                "0",
+                "0",
+                "290",
+                "300 undo",
+                "301 undo",
+                "302 xyzzy",
+                "303 note",
+                "304 skip",
+                "305 steps",
+                "306 quit");
         assertThat(door.all())
                 .contains(
                         "The clock has not started",
@@ -375,13 +322,12 @@ class BenchTest {
         for (int n = 0; n < 300; n++) {
             now = NINE;
             int clock = 0;
-            List<Object> script = new ArrayList<>();
+            List<String> script = new ArrayList<>();
             for (int i = random.nextInt(1, 40); i > 0; i--) {
                 clock += random.nextInt(-5, 400);
-                script.add(Math.max(0, clock));
-                script.add(words[random.nextInt(words.length)]);
+                script.add(Math.max(0, clock) + " " + words[random.nextInt(words.length)]);
             }
-            ScriptedDoor door = follow(KNOWLEDGE, null, answers(FROTHS), script.toArray());
+            ScriptedDoor door = follow(KNOWLEDGE, null, answers(FROTHS), script.toArray(String[]::new));
             door.lines.stream()
                     .filter(l -> !l.contains(" > "))
                     .forEach(l -> assertThat(l).doesNotContain("\u001b"));
