@@ -1,5 +1,7 @@
 package pourwright.interview;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +16,7 @@ import pourwright.knowledge.MaterialClass;
 import pourwright.knowledge.Question;
 import pourwright.units.Dimension;
 import pourwright.units.Show;
+import pourwright.units.UnitBook;
 
 /** "I put 12 g instead of 10 g hardener": a weighing that went wrong, as people say it. */
 public final class Slip {
@@ -49,6 +52,9 @@ public final class Slip {
             "plaster",
             "cement");
 
+    /** Finer than any scale of a workshop. */
+    private static final MathContext DIGITS = new MathContext(5);
+
     private Slip() {}
 
     /**
@@ -79,11 +85,19 @@ public final class Slip {
                     double other = second.get()
                             ? wanted.si().typical() / share
                             : wanted.si().typical() * share;
-                    String text = Show.quantity(other, "g", Dimension.MASS);
-                    Answer rest = new Answer.Quantity(Estimate.exactly(other), "g", text);
+                    double grams = new BigDecimal(UnitBook.fromSi(other, "g", Dimension.MASS))
+                            .round(DIGITS)
+                            .doubleValue();
+                    double kept = UnitBook.toSi(grams, "g", Dimension.MASS);
+                    // What is kept is what is reckoned with: resumed or saved, it gives the same again.
+                    Answer rest =
+                            new Answer.Quantity(Estimate.exactly(kept), "g", Show.quantity(kept, "g", Dimension.MASS));
                     return Answers.NONE
                             .with(second.get() ? "put-second" : "put-first", in, m.group(1))
-                            .with(second.get() ? "put-first" : "put-second", rest, text.replace(",", ""));
+                            .with(
+                                    second.get() ? "put-first" : "put-second",
+                                    rest,
+                                    BigDecimal.valueOf(grams).toPlainString() + " g");
                 });
     }
 

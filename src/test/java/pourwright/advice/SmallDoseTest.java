@@ -113,6 +113,24 @@ class SmallDoseTest {
         assertThat(Slip.of(line, answers(EPOXY), KNOWLEDGE)).isEmpty();
     }
 
+    /** By volume nothing is round: 15 g × 1.03 / 1.1 is 14.045 g, and that is what a saved case holds. */
+    @Test
+    void whatIsKeptOfASlipIsWhatWasReckonedWith() {
+        Answers said = answers(Map.of("material", "fast-polyurethane", "mix-ratio", "1:1 by volume"));
+        Answers in =
+                Slip.of("I put 17 g instead of 15 g hardener", said, KNOWLEDGE).orElseThrow();
+        Answers told = said;
+        Answers read = said;
+        for (var e : in.all().entrySet()) {
+            told = told.with(e.getKey(), e.getValue().answer(), e.getValue().raw());
+            read = new AnswersJson(KNOWLEDGE)
+                    .with(read, e.getKey(), e.getValue().raw());
+        }
+        assertThat(in.all().get("put-first").raw()).isEqualTo("14.045 g");
+        assertThat(figure(Advisor.consult(read, KNOWLEDGE), "add-first"))
+                .isEqualTo(figure(Advisor.consult(told, KNOWLEDGE), "add-first"));
+    }
+
     @Test
     void withoutARatioNobodyKnowsWhatBelongsThere() {
         assertThat(Slip.of("I put 12 g instead of 10 g hardener", Answers.NONE, KNOWLEDGE))
