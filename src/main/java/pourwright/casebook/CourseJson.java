@@ -2,8 +2,13 @@ package pourwright.casebook;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import pourwright.course.Against;
 import pourwright.course.Course;
+import pourwright.course.Heat;
+import pourwright.course.HeatPlace;
 import pourwright.course.StageCourse;
+import pourwright.degas.CureSample;
 import pourwright.degas.DegasSample;
 import pourwright.facts.Estimate;
 import pourwright.knowledge.Json;
@@ -20,6 +25,11 @@ public final class CourseJson {
     /** Adds the course to the object of its plan: of the first pull, with a second one in it. */
     public static void into(ObjectNode plan, Course course) {
         ObjectNode out = plan.putObject("course");
+        pulls(out, course);
+        heat(out.putObject("heat"), course.heat());
+    }
+
+    private static void pulls(ObjectNode out, Course course) {
         if (course.stages().isEmpty()) {
             out.put("refused", course.refused());
             return;
@@ -28,13 +38,41 @@ public final class CourseJson {
         if (course.stages().size() > 1) {
             stage(out.putObject("in-mould"), course.stages().get(1));
         }
-        ArrayNode against = out.putArray("against");
-        course.against()
-                .forEach(a -> against.addObject()
-                        .put("result", a.result())
-                        .put("figure", a.figure())
-                        .put("agree", a.agree()));
+        against(out, course.against());
         out.put("model", Course.MODEL);
+    }
+
+    private static void against(ObjectNode out, List<Against> all) {
+        ArrayNode against = out.putArray("against");
+        all.forEach(a -> against.addObject()
+                .put("result", a.result())
+                .put("figure", a.figure())
+                .put("agree", a.agree()));
+    }
+
+    /** Cure and warmth of what stands in the cup and of what lies in the mould. */
+    private static void heat(ObjectNode out, Heat heat) {
+        if (heat.places().isEmpty()) {
+            out.put("refused", heat.refused());
+            return;
+        }
+        out.put("layers", heat.inLayers());
+        for (HeatPlace p : heat.places()) {
+            ObjectNode place = out.putObject(p.where());
+            p.results().forEach((name, r) -> place.set(name, ResultJson.quantity(r.si(), r.dimension(), shown(r))));
+            place.put("near-runaway", heat.nearRunaway(p));
+            ArrayNode samples = place.putArray("samples");
+            for (CureSample at : p.samples()) {
+                ObjectNode one = Json.object();
+                one.put("time-s", p.startS() + at.timeS());
+                one.put("temperature-k", at.temperatureK());
+                one.put("conversion", at.conversion());
+                ResultJson.number(one, "viscosity-pa-s", at.viscosityPaS());
+                samples.add(one);
+            }
+        }
+        against(out, heat.against());
+        out.put("model", Heat.MODEL);
     }
 
     private static void stage(ObjectNode out, StageCourse s) {

@@ -50,7 +50,7 @@ final class PlanCommand extends JobCommand {
     @Option(names = "--fix", description = "Add the smallest changes that make it work.")
     private boolean fix;
 
-    @Option(names = "--course", description = "Add the degas from minute to minute.")
+    @Option(names = "--course", description = "Add degas, cure and warmth by the minute.")
     private boolean course;
 
     @Option(names = "--map", paramLabel = "FILE", description = "Draw where it works, by batch and room, as SVG.")

@@ -49,35 +49,49 @@ public final class CoursePage {
 
     /** All of it. */
     public List<String> lines() {
-        if (course.stages().isEmpty()) {
-            return wrap(course.refused(), "", "");
-        }
         List<String> out = new ArrayList<>();
+        if (course.stages().isEmpty()) {
+            out.addAll(wrap(course.refused(), "", ""));
+        } else {
+            pulls(out);
+        }
+        out.add("");
+        out.addAll(new HeatPage(course.heat(), width).lines());
+        return out;
+    }
+
+    private void pulls(List<String> out) {
         for (StageCourse s : course.stages()) {
             if (!out.isEmpty()) {
                 out.add("");
             }
             stage(out, s);
         }
-        List<Against> apart = course.against().stream().filter(a -> !a.agree()).toList();
         out.add("");
-        if (apart.isEmpty()) {
-            if (!course.against().isEmpty()) {
-                out.addAll(wrap("It agrees with the plan's own figures within their ranges.", "", ""));
-            }
-        } else {
-            out.addAll(wrap(
-                    "It differs from the plan's own figures here. The plan takes simpler formulas. Go by the less kind of the two.",
-                    "",
-                    ""));
-            apart.forEach(a -> out.addAll(wrap(
-                    shown(a.here(), a.dimension()) + " here, " + shown(a.plan(), a.dimension()) + " in the plan ("
-                            + a.figure() + ")",
-                    "  " + SAID.get(a.result()) + ": ",
-                    "    ")));
-        }
+        out.addAll(beside(course.against(), SAID, width));
         out.add("");
         out.addAll(wrap(Course.MODEL, "", ""));
+    }
+
+    /** The results that differ from the plan's own figures, or that none does. */
+    static List<String> beside(List<Against> all, Map<String, String> said, int width) {
+        List<Against> apart = all.stream().filter(a -> !a.agree()).toList();
+        if (apart.isEmpty()) {
+            return all.isEmpty()
+                    ? List.of()
+                    : Wrap.text("It agrees with the plan's own figures within their ranges.", width, "", "");
+        }
+        List<String> out = new ArrayList<>(Wrap.text(
+                "It differs from the plan's own figures here. The plan takes simpler formulas. Go by the less kind of the two.",
+                width,
+                "",
+                ""));
+        apart.forEach(a -> out.addAll(Wrap.text(
+                shown(a.here(), a.dimension()) + " here, " + shown(a.plan(), a.dimension()) + " in the plan ("
+                        + a.figure() + ")",
+                width,
+                "  " + said.get(a.result()) + ": ",
+                "    ")));
         return out;
     }
 

@@ -17,6 +17,7 @@ import pourwright.advice.Verdict;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
 import pourwright.course.Course;
+import pourwright.course.Heat;
 import pourwright.facts.Answer;
 import pourwright.facts.Answers;
 import pourwright.follow.FollowLog;
@@ -175,8 +176,12 @@ public final class PlanJob implements Job {
         @Override
         public String next() {
             return "Next: \"more\", \"cautions\", \"how 1\", " + (page.wantsFix() ? "\"fix\", " : "")
-                    + (page.degasses() ? "\"course\", " : "")
+                    + (page.degasses() || cures() ? "\"course\", " : "")
                     + "\"follow\", \"map\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\", \"quit\".";
+        }
+
+        private boolean cures() {
+            return Heat.follows(knowledge.materials().get(c.answers().choice("material")));
         }
 
         @Override

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import pourwright.advice.Consultation;
 import pourwright.degas.Charge;
@@ -26,8 +25,9 @@ import pourwright.units.Dimension;
  * @param stages the pull in the cup, the pull in the mould, or both in that order; none where it is not offered
  * @param refused why it is not offered, one sentence; empty where it is
  * @param against the course beside the plan's own figures
+ * @param heat cure and warmth, with or without a vacuum
  */
-public record Course(List<StageCourse> stages, String refused, List<Against> against) {
+public record Course(List<StageCourse> stages, String refused, List<Against> against, Heat heat) {
     /** What it is, where it comes from, what it leaves out, and how far to trust it. */
     public static final String MODEL =
             "A simulation from the plan's own figures: bubbles of many sizes swell, rise and break in a mix that warms and"
@@ -36,11 +36,6 @@ public record Course(List<StageCourse> stages, String refused, List<Against> aga
                     + " runs in which all merge that can. Left out: dissolved gas, uneven warmth. Trust times of the froth within a"
                     + " factor of 2, and air left as a rough size. In a slow chamber the typical crest is up to 36 % late.";
 
-    private static final Set<String> CURING =
-            Set.of("silicone", "polyurethane", "epoxy", "styrene-resin", "acrylic", "polysulfide", "filled");
-
-    private static final double NEAR = 1.25;
-
     public Course {
         stages = List.copyOf(stages);
         against = List.copyOf(against);
@@ -48,20 +43,23 @@ public record Course(List<StageCourse> stages, String refused, List<Against> aga
 
     /** The course of a plan, or why there is none. */
     public static Course of(Consultation c, Knowledge knowledge) {
+        Heat heat = Heat.of(c, knowledge);
         boolean cup = c.methods().contains("degas-mix") || c.methods().contains("degas-before-thickening");
         boolean mould = c.methods().contains("degas-in-mould");
         if (!cup && !mould) {
-            return none("This plan pulls no vacuum on the mix, so there is no degas to follow.");
+            return none(heat, "This plan pulls no vacuum on the mix, so there is no degas to follow.");
         }
         MaterialClass material = knowledge.materials().get(c.answers().choice("material"));
-        if (!CURING.contains(material.family())) {
-            return none("The course of " + material.name()
-                    + " cannot be followed: it sets in another way than the model knows.");
+        if (!Heat.follows(material)) {
+            return none(
+                    heat,
+                    "The course of " + material.name()
+                            + " cannot be followed: it sets in another way than the model knows.");
         }
         try {
-            return followed(c, knowledge, cup, mould);
+            return followed(c, knowledge, heat, cup, mould);
         } catch (PhysicsException e) {
-            return none("The degas cannot be followed. " + e.getMessage());
+            return none(heat, "The degas cannot be followed. " + e.getMessage());
         }
     }
 
@@ -74,11 +72,11 @@ public record Course(List<StageCourse> stages, String refused, List<Against> aga
         }
     }
 
-    private static Course none(String why) {
-        return new Course(List.of(), why, List.of());
+    private static Course none(Heat heat, String why) {
+        return new Course(List.of(), why, List.of(), heat);
     }
 
-    private static Course followed(Consultation c, Knowledge knowledge, boolean cup, boolean mould) {
+    private static Course followed(Consultation c, Knowledge knowledge, Heat heat, boolean cup, boolean mould) {
         Map<Run, CourseInputs> inputs = new LinkedHashMap<>();
         Map<Run, DegasResult> first = new LinkedHashMap<>();
         Map<Run, DegasResult> second = new LinkedHashMap<>();
@@ -105,7 +103,7 @@ public record Course(List<StageCourse> stages, String refused, List<Against> aga
         if (mould) {
             stages.add(stage(true, inputs, second));
         }
-        return new Course(stages, "", cup ? against(c, stages.get(0)) : List.of());
+        return new Course(stages, "", cup ? against(c, stages.get(0)) : List.of(), heat);
     }
 
     private static StageCourse stage(boolean mould, Map<Run, CourseInputs> inputs, Map<Run, DegasResult> runs) {
@@ -170,18 +168,9 @@ public record Course(List<StageCourse> stages, String refused, List<Against> aga
     }
 
     private static void beside(List<Against> all, Consultation c, StageCourse s, String result, String figure) {
-        Optional<FigureValue> plan = c.figure(figure);
-        StageCourse.Result here = s.results().get(result);
-        if (plan.isPresent()) {
-            double a = here.si().typical();
-            double b = plan.get().si().typical();
-            boolean near = a == b || Math.max(a, b) <= NEAR * Math.min(a, b);
-            boolean inside = within(a, plan.get().si()) && within(b, here.si());
-            all.add(new Against(result, figure, here.si(), plan.get().si(), here.dimension(), near || inside));
-        }
-    }
-
-    private static boolean within(double v, Estimate e) {
-        return e.low() <= v && v <= e.high();
+        c.figure(figure)
+                .map(FigureValue::si)
+                .ifPresent(
+                        plan -> all.add(Against.of(result, figure, s.results().get(result), plan)));
     }
 }

@@ -1,6 +1,8 @@
 package pourwright.degas;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 import pourwright.physics.Require;
 
 /**
@@ -157,6 +159,30 @@ public final class CureCourse {
         // Time over conversion has the known slopes 1/rate, which gives a cubic.
         return v * v * (timeS[high - 1] * (1 + 2 * u) + span / rateLow * u)
                 + u * u * (timeS[high] * (1 + 2 * v) - span / rateHigh * v);
+    }
+
+    /**
+     * When the mix would be twice as thick as at first, were its warmth to change nothing: what some labels call pot life.
+     *
+     * @return time from the start of the course, s; infinite when it is not reached
+     */
+    public double doubledS() {
+        return crossing(mix.reaction().conversionAtAge(mix.doublingShare()));
+    }
+
+    /**
+     * The course as a list, evenly over time.
+     *
+     * @param most  how many at most, 2 or more
+     * @return samples, the first at the start
+     */
+    public List<CureSample> samples(int most) {
+        double endS = timeS[timeS.length - 1];
+        return IntStream.range(0, most)
+                .mapToDouble(i -> endS * i / (most - 1))
+                .distinct()
+                .mapToObj(t -> new CureSample(t, temperatureKAt(t), conversionAt(t), viscosityPaSAt(t)))
+                .toList();
     }
 
     /**

@@ -45,7 +45,7 @@ public record WorkingTime(double gelS, double workableS, double peakK, double pe
         CureCourse course = CureCourse.of(mix, massKg, vessel, roomK, startK, 0);
         return new WorkingTime(
                 course.gelS(),
-                endS(mix, course, end),
+                endS(course, end),
                 course.peakK(),
                 course.peakS(),
                 vessel.biot(massKg / mix.density(), mix.conductivityWPerMK()));
@@ -126,12 +126,10 @@ public record WorkingTime(double gelS, double workableS, double peakK, double pe
         Mix tried = mix.with(mix.reaction().faster(Math.exp(logSpeed)));
         CureCourse course =
                 CureCourse.of(tried, rating.massKg(), vessel, rating.temperatureK(), rating.temperatureK(), 0);
-        return Math.log(endS(tried, course, rating.end()) / rating.timeS());
+        return Math.log(endS(course, rating.end()) / rating.timeS());
     }
 
-    private static double endS(Mix mix, CureCourse course, Rating.End end) {
-        return end == Rating.End.GEL
-                ? course.gelS()
-                : course.crossing(mix.reaction().conversionAtAge(mix.doublingShare()));
+    private static double endS(CureCourse course, Rating.End end) {
+        return end == Rating.End.GEL ? course.gelS() : course.doubledS();
     }
 }

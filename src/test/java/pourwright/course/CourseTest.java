@@ -128,7 +128,7 @@ class CourseTest {
         assertThat(in.kit(false).line().boreM()).isEqualTo(0.010);
         Charge batch = in.mixedBatch();
         double share = c.figure("air-fraction").orElseThrow().si().typical();
-        double air = batch.bubbles().volumeAtAirM3(in.airPa(), in.mixed().sigma());
+        double air = batch.bubbles().volumeAtAirM3(in.airPa(), in.mix().sigma());
         assertThat(air / (air + in.liquidM3(false))).isCloseTo(share, within(1e-9));
         assertThat(batch.agedS())
                 .isEqualTo(c.figure("mixing-time").orElseThrow().si().typical());
