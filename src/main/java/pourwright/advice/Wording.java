@@ -1,6 +1,7 @@
 package pourwright.advice;
 
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import pourwright.facts.Answer;
@@ -18,12 +19,30 @@ import pourwright.units.UnitBook;
 public final class Wording {
     private static final Pattern PLACE = Pattern.compile("\\{([a-z:-]+)}");
     private static final double WIDE = 1.05;
-    private static final double GRAMS_BELOW_KG = 20;
+
+    /** Pressures that count from true zero: in inches of mercury they would pass for what a dial shows. */
+    private static final Set<String> LEVELS = Set.of(
+            "barometric-pressure",
+            "absolute-pressure",
+            "reachable-pressure",
+            "vapour-pressure",
+            "boil-off-pressure",
+            "planned-pressure",
+            "start-pressure",
+            "target-pressure",
+            "pump-ultimate",
+            "leak-floor",
+            "base-pressure-measured",
+            "work-pressure",
+            "water-vapour-pressure",
+            "vacuum-pressure",
+            "rise-level");
 
     private final Knowledge knowledge;
     private final Answers answers;
     private final Map<String, FigureValue> figures;
     private final Map<String, String> units;
+    private final Amounts amounts;
 
     public Wording(Knowledge knowledge, Answers answers, Map<String, FigureValue> figures) {
         this(knowledge, answers, figures, Map.of());
@@ -34,6 +53,7 @@ public final class Wording {
         this.answers = answers;
         this.figures = figures;
         this.units = units;
+        this.amounts = Amounts.of(answers);
     }
 
     /** The same, with one figure shown in a unit of the person's liking. */
@@ -82,15 +102,18 @@ public final class Wording {
         if (planned == null) {
             return "(not known)";
         }
-        String absolute = one(planned.si().typical(), Dimension.PRESSURE);
+        String absolute = amounts.one(planned.si().typical(), Dimension.PRESSURE);
         if (reading == null || !answers.choice("gauge-kind").equals("below-local-air")) {
-            return absolute;
+            return level(absolute, planned.si().typical());
         }
         String unit = answers.get("gauge-reading").orElse(null) instanceof Answer.Quantity q
                         && UnitBook.knows(q.unit(), Dimension.PRESSURE)
                 ? q.unit()
-                : "inHg";
-        return Show.quantity(reading.si().typical(), unit, Dimension.PRESSURE) + " on your dial (" + absolute
+                : amounts.pressure().orElse("inHg");
+        // Two numbers in inches, one from local air and one from zero, would be mixed up at the pump.
+        String zero =
+                absolute.endsWith("inHg") ? Amounts.USUAL.one(planned.si().typical(), Dimension.PRESSURE) : absolute;
+        return Show.quantity(reading.si().typical(), unit, Dimension.PRESSURE) + " on your dial (" + zero
                 + " absolute)";
     }
 
@@ -101,12 +124,21 @@ public final class Wording {
                 : m.mix().names().get(i);
     }
 
-    private static String guideline(Guideline g) {
+    private String guideline(Guideline g) {
         if (g.unit().equals("1") && g.value() > 0 && g.value() < 1) {
             return Show.quantity(g.value(), "%", Dimension.FRACTION);
         }
         Dimension d = Knowledge.dimensionOf(g.unit());
-        return Show.quantity(UnitBook.toSi(g.value(), g.unit(), d), g.unit(), d);
+        double si = UnitBook.toSi(g.value(), g.unit(), d);
+        String own = Show.quantity(si, g.unit(), d);
+        return amounts.beside(new Answer.Quantity(Estimate.exactly(si), g.unit(), own), d)
+                .map(other -> own + " (" + other + ")")
+                .orElse(own);
+    }
+
+    /** A pressure from true zero in inches of mercury says so, with the mbar that an absolute gauge would show. */
+    private String level(String shown, double si) {
+        return shown.endsWith("inHg") ? shown + " absolute (" + Amounts.USUAL.one(si, Dimension.PRESSURE) + ")" : shown;
     }
 
     /** A typed answer as it was typed; anything else in the unit that suits, with its range where it has one. */
@@ -114,7 +146,9 @@ public final class Wording {
         if (!units.containsKey(v.id())
                 && answers.get(v.id()).orElse(null) instanceof Answer.Quantity q
                 && v.si().equals(q.si())) {
-            return q.echo();
+            return amounts.beside(q, v.dimension())
+                    .map(other -> q.echo() + " (" + other + ")")
+                    .orElse(q.echo());
         }
         return range(v, units.get(v.id()));
     }
@@ -126,72 +160,49 @@ public final class Wording {
             return v.dimension() == Dimension.TIME ? "never" : "without limit";
         }
         double size = Double.isInfinite(v.si().typical()) ? si : v.si().typical();
-        Dimension d = asPeopleSay(size, v.dimension());
-        String unit = wanted == null ? unit(size, d) : wanted;
-        return Show.quantity(rounded(si, unit, d), unit, d);
+        Dimension d = Amounts.asPeopleSay(size, v.dimension());
+        String unit = wanted == null ? amounts.unit(size, d) : wanted;
+        return Show.quantity(Amounts.rounded(si, unit, d), unit, d);
     }
 
-    private static String range(FigureValue v, String wanted) {
+    private String range(FigureValue v, String wanted) {
         Estimate e = v.si();
-        Dimension d = asPeopleSay(e.typical(), v.dimension());
+        Dimension d = Amounts.asPeopleSay(e.typical(), v.dimension());
         if (Double.isInfinite(e.low())) {
             return "never";
         }
         if (Double.isInfinite(e.typical())) {
-            return "never, or " + one(e.low(), d, wanted) + " at best";
+            return "never, or " + amounts.one(e.low(), d, wanted) + " at best";
         }
         if (Double.isInfinite(e.high())) {
-            return one(e.typical(), d, wanted) + " or more";
+            return amounts.one(e.typical(), d, wanted) + " or more";
         }
-        String unit = wanted == null ? unit(e.typical(), d) : wanted;
+        String unit = wanted == null ? amounts.unit(e.typical(), d) : wanted;
         boolean narrow = e.exact() || e.low() > 0 && e.high() / e.low() < WIDE;
         if (narrow || d == Dimension.MASS) {
-            return one(e.typical(), d, unit);
+            String one = amounts.one(e.typical(), d, unit);
+            return LEVELS.contains(v.id()) ? level(one, e.typical()) : one;
         }
-        return one(e.typical(), d, unit) + " (" + bare(e.low(), unit, d) + " to " + bare(e.high(), unit, d) + ")";
+        String span = bare(e.low(), unit, d) + " to " + bare(e.high(), unit, d);
+        String one = amounts.one(e.typical(), d, unit);
+        return LEVELS.contains(v.id()) && unit.equals("inHg")
+                ? one + " absolute (" + span + "; " + Amounts.USUAL.one(e.typical(), d) + ")"
+                : one + " (" + span + ")";
     }
 
     private static String bare(double si, String unit, Dimension d) {
-        String shown = Show.quantity(rounded(si, unit, d), unit, d);
+        String shown = Show.quantity(Amounts.rounded(si, unit, d), unit, d);
         int join = shown.lastIndexOf('\u00a0');
         return join < 0 ? shown : shown.substring(0, join);
     }
 
-    /** One value alone, in the unit that suits it. */
+    /** One value alone, in the usual unit that suits it. */
     public static String one(double si, Dimension dimension) {
-        return one(si, dimension, null);
+        return Amounts.USUAL.one(si, dimension);
     }
 
-    private static String one(double si, Dimension dimension, String wanted) {
-        Dimension d = asPeopleSay(si, dimension);
-        String unit = wanted == null ? unit(si, d) : wanted;
-        return Show.quantity(rounded(si, unit, d), unit, d);
-    }
-
-    /** A plain number below one is a share, and a share is said in per cent. */
-    private static Dimension asPeopleSay(double si, Dimension d) {
-        return d == Dimension.NUMBER && si > 0 && si < 1 ? Dimension.FRACTION : d;
-    }
-
-    private static String unit(double si, Dimension d) {
-        if (d == Dimension.MASS && si < GRAMS_BELOW_KG) {
-            return "g";
-        }
-        return Show.bestUnit(si, d);
-    }
-
-    /** No more digits than the value deserves: two, and whole grams for what goes on a scale. */
-    private static double rounded(double si, String unit, Dimension d) {
-        double v = UnitBook.fromSi(si, unit, d);
-        if (v == 0 || Double.isInfinite(v)) {
-            return si;
-        }
-        int digits = d == Dimension.MASS || d == Dimension.VOLUME ? 3 : d == Dimension.TEMPERATURE ? 3 : 2;
-        if (d == Dimension.PRESSURE && Math.abs(v) >= 100 || d == Dimension.MASS && Math.abs(v) >= 100) {
-            digits = 4;
-        }
-        double scale = Math.pow(10, digits - 1 - Math.floor(Math.log10(Math.abs(v))));
-        double shown = scale >= 1 ? Math.round(v * scale) / scale : Math.round(v * scale) * Math.round(1 / scale);
-        return UnitBook.toSi(shown, unit, d);
+    /** The units that this job is shown in. */
+    public Amounts amounts() {
+        return amounts;
     }
 }

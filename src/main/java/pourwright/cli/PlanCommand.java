@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import pourwright.advice.Advisor;
+import pourwright.advice.Amounts;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Verdict;
@@ -104,7 +105,9 @@ final class PlanCommand extends JobCommand {
             }
             if (course) {
                 lines.add("");
-                lines.addAll(new CoursePage(Course.of(c, knowledge), Talk.width(program), shared.plain).lines());
+                lines.addAll(new CoursePage(
+                                Course.of(c, knowledge), Amounts.of(c.answers()), Talk.width(program), shared.plain)
+                        .lines());
             }
             print(lines);
         }

@@ -3,7 +3,7 @@ package pourwright.console;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import pourwright.advice.Wording;
+import pourwright.advice.Amounts;
 import pourwright.course.Against;
 import pourwright.course.Course;
 import pourwright.course.CourseChart;
@@ -40,9 +40,11 @@ public final class CoursePage {
     private final Course course;
     private final int width;
     private final boolean plain;
+    private final Amounts amounts;
 
-    public CoursePage(Course course, int width, boolean plain) {
+    public CoursePage(Course course, Amounts amounts, int width, boolean plain) {
         this.course = course;
+        this.amounts = amounts;
         this.width = width;
         this.plain = plain;
     }
@@ -56,7 +58,7 @@ public final class CoursePage {
             pulls(out);
         }
         out.add("");
-        out.addAll(new HeatPage(course.heat(), width).lines());
+        out.addAll(new HeatPage(course.heat(), amounts, width).lines());
         return out;
     }
 
@@ -68,13 +70,13 @@ public final class CoursePage {
             stage(out, s);
         }
         out.add("");
-        out.addAll(beside(course.against(), SAID, width));
+        out.addAll(beside(course.against(), SAID, amounts, width));
         out.add("");
         out.addAll(wrap(Course.MODEL, "", ""));
     }
 
     /** The results that differ from the plan's own figures, or that none does. */
-    static List<String> beside(List<Against> all, Map<String, String> said, int width) {
+    static List<String> beside(List<Against> all, Map<String, String> said, Amounts amounts, int width) {
         List<Against> apart = all.stream().filter(a -> !a.agree()).toList();
         if (apart.isEmpty()) {
             return all.isEmpty()
@@ -87,8 +89,8 @@ public final class CoursePage {
                 "",
                 ""));
         apart.forEach(a -> out.addAll(Wrap.text(
-                shown(a.here(), a.dimension()) + " here, " + shown(a.plan(), a.dimension()) + " in the plan ("
-                        + a.figure() + ")",
+                shown(a.here(), a.dimension(), amounts) + " here, " + shown(a.plan(), a.dimension(), amounts)
+                        + " in the plan (" + a.figure() + ")",
                 width,
                 "  " + said.get(a.result()) + ": ",
                 "    ")));
@@ -104,7 +106,7 @@ public final class CoursePage {
                 ""));
         s.results()
                 .forEach((name, r) ->
-                        out.addAll(wrap(shown(r.si(), r.dimension()), "  " + SAID.get(name) + ": ", "    ")));
+                        out.addAll(wrap(shown(r.si(), r.dimension(), amounts), "  " + SAID.get(name) + ": ", "    ")));
         if (!s.froths()) {
             out.addAll(wrap("The bubbles leave so fast that hardly any froth stands.", "  ", "    "));
         }
@@ -113,7 +115,7 @@ public final class CoursePage {
             spoken(out, s);
         } else {
             out.addAll(CourseChart.lines(s));
-            out.addAll(wrap(CourseChart.legend(s), "", ""));
+            out.addAll(wrap(CourseChart.legend(s, amounts), "", ""));
         }
     }
 
@@ -122,26 +124,26 @@ public final class CoursePage {
         for (int i = 0; i <= SPOKEN; i++) {
             DegasSample at = s.at(s.endS() * i / SPOKEN);
             out.addAll(wrap(
-                    Wording.one(at.pressurePa(), Dimension.PRESSURE) + ", mix and froth "
-                            + Wording.one(at.heightM(), Dimension.LENGTH) + " high",
+                    amounts.one(at.pressurePa(), Dimension.PRESSURE) + ", mix and froth "
+                            + amounts.one(at.heightM(), Dimension.LENGTH) + " high",
                     "  at " + Show.time(s.endS() * i / SPOKEN) + ": ",
                     "    "));
         }
     }
 
     /** With the range, where it has one. */
-    public static String shown(Estimate e, Dimension d) {
-        String typical = one(e.typical(), d);
-        String low = one(e.low(), d);
-        String high = one(e.high(), d);
+    public static String shown(Estimate e, Dimension d, Amounts amounts) {
+        String typical = one(e.typical(), d, amounts);
+        String low = one(e.low(), d, amounts);
+        String high = one(e.high(), d, amounts);
         return low.equals(high) ? typical : typical + " (" + low + " to " + high + ")";
     }
 
-    private static String one(double si, Dimension d) {
+    private static String one(double si, Dimension d, Amounts amounts) {
         if (Double.isInfinite(si)) {
             return d == Dimension.TIME ? "never" : "gelled";
         }
-        return d == Dimension.TIME ? Show.time(si) : d == Dimension.LENGTH && si == 0 ? "none" : Wording.one(si, d);
+        return d == Dimension.TIME ? Show.time(si) : d == Dimension.LENGTH && si == 0 ? "none" : amounts.one(si, d);
     }
 
     private List<String> wrap(String text, String first, String rest) {

@@ -3,7 +3,7 @@ package pourwright.console;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import pourwright.advice.Wording;
+import pourwright.advice.Amounts;
 import pourwright.course.Heat;
 import pourwright.course.HeatPlace;
 import pourwright.course.StageCourse;
@@ -19,9 +19,11 @@ final class HeatPage {
             "peak-at", "warmest at");
 
     private final Heat heat;
+    private final Amounts amounts;
     private final int width;
 
-    HeatPage(Heat heat, int width) {
+    HeatPage(Heat heat, Amounts amounts, int width) {
+        this.amounts = amounts;
         this.heat = heat;
         this.width = width;
     }
@@ -33,14 +35,14 @@ final class HeatPage {
         List<String> out = new ArrayList<>(
                 Wrap.text("Thickness and warmth. Times count from the start of mixing.", width, "", ""));
         heat.places().forEach(p -> place(out, p));
-        out.addAll(CoursePage.beside(heat.against(), SAID, width));
+        out.addAll(CoursePage.beside(heat.against(), SAID, amounts, width));
         out.add("");
         out.addAll(Wrap.text(Heat.MODEL, width, "", ""));
         return out;
     }
 
     private void place(List<String> out, HeatPlace p) {
-        String mass = Wording.one(p.results().get("mass").si().typical(), Dimension.MASS);
+        String mass = amounts.one(p.results().get("mass").si().typical(), Dimension.MASS);
         out.addAll(Wrap.text(
                 p.where().equals("cup")
                         ? mass + " left in the cup:"
@@ -53,7 +55,10 @@ final class HeatPage {
         p.results().forEach((name, r) -> {
             if (SAID.containsKey(name)) {
                 out.addAll(Wrap.text(
-                        CoursePage.shown(r.si(), r.dimension()), width, "    " + SAID.get(name) + ": ", "      "));
+                        CoursePage.shown(r.si(), r.dimension(), amounts),
+                        width,
+                        "    " + SAID.get(name) + ": ",
+                        "      "));
             }
         });
         if (heat.nearRunaway(p)) {

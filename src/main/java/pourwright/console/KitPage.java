@@ -136,7 +136,7 @@ public final class KitPage {
         if (!readings.isEmpty()) {
             out.add(title + ", as absolute pressure");
             readings.forEach(r -> out.addAll(wrap(
-                    Wording.one(r.pressurePa(), Dimension.PRESSURE) + " (" + r.typed() + ")",
+                    wording.amounts().one(r.pressurePa(), Dimension.PRESSURE) + " (" + r.typed() + ")",
                     "  " + Show.time(r.timeS()) + ": ",
                     "    ")));
         }
@@ -212,8 +212,8 @@ public final class KitPage {
         if (d.verdict() == Drift.Verdict.IMPROVING || d.verdict() == Drift.Verdict.WORSE) {
             double perYear = d.perYear().value();
             out.addAll(wrap(
-                    (perYear > 0 ? "up by " : "down by ") + Wording.one(Math.abs(perYear), dimension) + " a year, "
-                            + (d.verdict() == Drift.Verdict.WORSE ? "worse." : "better."),
+                    (perYear > 0 ? "up by " : "down by ") + wording.amounts().one(Math.abs(perYear), dimension)
+                            + " a year, " + (d.verdict() == Drift.Verdict.WORSE ? "worse." : "better."),
                     "  " + name + ": ",
                     "    "));
         }

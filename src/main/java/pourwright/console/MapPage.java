@@ -2,6 +2,7 @@ package pourwright.console;
 
 import java.util.ArrayList;
 import java.util.List;
+import pourwright.advice.Amounts;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Verdict;
@@ -27,7 +28,7 @@ final class MapPage {
         String told = region.count(Verdict.GO) + " of " + cells(region) + " plans around this one work as they are.";
         out.addAll(Wrap.text("Where it works, by batch and room. " + told, width, "", ""));
         if (plain || width < WIDEST_CHART) {
-            spoken(out, region, width);
+            spoken(out, region, Amounts.of(c.answers()), width);
         } else {
             out.add("");
             out.addAll(RegionChart.lines(region));
@@ -41,7 +42,7 @@ final class MapPage {
     }
 
     /** For a screen reader or a narrow window: a line for each room. */
-    private static void spoken(List<String> out, WorkingRegion r, int width) {
+    private static void spoken(List<String> out, WorkingRegion r, Amounts shown, int width) {
         for (int row = 0; row < r.roomsK().size(); row++) {
             StringBuilder line = new StringBuilder();
             Verdict last = null;
@@ -51,12 +52,12 @@ final class MapPage {
                     line.append(column == 0 ? "" : ", ")
                             .append(v == null ? "not possible" : v.word())
                             .append(" from ")
-                            .append(mass(r.massesKg().get(column)));
+                            .append(mass(r.massesKg().get(column), shown));
                     last = v;
                 }
             }
             String own = row == r.row() ? " This job is in this room." : "";
-            out.addAll(Wrap.text(line + "." + own, width, room(r.roomsK().get(row)) + ": ", "  "));
+            out.addAll(Wrap.text(line + "." + own, width, room(r.roomsK().get(row), shown) + ": ", "  "));
         }
     }
 
@@ -64,11 +65,11 @@ final class MapPage {
         return (long) r.roomsK().size() * r.massesKg().size();
     }
 
-    private static String mass(double kg) {
-        return pourwright.advice.Wording.one(kg, pourwright.units.Dimension.MASS);
+    private static String mass(double kg, Amounts shown) {
+        return shown.one(kg, pourwright.units.Dimension.MASS);
     }
 
-    private static String room(double k) {
-        return pourwright.advice.Wording.one(k, pourwright.units.Dimension.TEMPERATURE);
+    private static String room(double k, Amounts shown) {
+        return shown.one(k, pourwright.units.Dimension.TEMPERATURE);
     }
 }

@@ -165,10 +165,10 @@ public final class Page {
                 && narrow(b.get().si())) {
             s.append(wording.fill("{part-mass-a} of {first-can} + {part-mass-b} of {second-can} = "));
         }
-        s.append(Wording.one(all.get().si().typical(), Dimension.MASS));
+        s.append(wording.amounts().one(all.get().si().typical(), Dimension.MASS));
         c.figure("mix-volume")
                 .ifPresent(v -> s.append(" (")
-                        .append(Wording.one(v.si().typical(), Dimension.VOLUME))
+                        .append(wording.amounts().one(v.si().typical(), Dimension.VOLUME))
                         .append(')'));
         boolean degassed = c.methods().contains("degas-mix") || c.methods().contains("degas-before-thickening");
         Optional<FigureValue> batches = c.figure("batch-count");

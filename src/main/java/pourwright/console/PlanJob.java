@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import pourwright.advice.Advisor;
+import pourwright.advice.Amounts;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Difference;
@@ -209,7 +210,8 @@ public final class PlanJob implements Job {
                 case "how" -> Optional.of(page.how(rest));
                 case "what-if" -> Optional.of(whatIf(rest));
                 case "fix" -> Optional.of(FixPage.typed(rest, c, knowledge, width));
-                case "course" -> Optional.of(new CoursePage(Course.of(c, knowledge), width, plain).lines());
+                case "course" ->
+                    Optional.of(new CoursePage(Course.of(c, knowledge), Amounts.of(c.answers()), width, plain).lines());
                 case "map" -> Optional.of(MapPage.lines(c, knowledge, width, plain));
                 case "log" -> Optional.of(Bench.lines(c, knowledge, width));
                 case "figures" -> Optional.of(page.figures());

@@ -3,6 +3,7 @@ package pourwright.course;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import pourwright.advice.Amounts;
 import pourwright.degas.DegasSample;
 import pourwright.units.Dimension;
 import pourwright.units.Show;
@@ -49,14 +50,14 @@ public final class CourseChart {
     }
 
     /** What the marks mean, with both scales. */
-    public static String legend(StageCourse s) {
+    public static String legend(StageCourse s, Amounts amounts) {
         double most =
                 s.samples().stream().mapToDouble(DegasSample::pressurePa).max().orElseThrow();
         double least =
                 s.samples().stream().mapToDouble(DegasSample::pressurePa).min().orElseThrow();
         return "o is the height of the mix with its froth, 0 to " + shown(topM(s), "mm", Dimension.LENGTH)
-                + "; p is the pressure, " + shown(least, "mbar", Dimension.PRESSURE) + " to "
-                + shown(most, "mbar", Dimension.PRESSURE) + " in even powers; * is both"
+                + "; p is the pressure, " + amounts.one(least, Dimension.PRESSURE) + " to "
+                + amounts.one(most, Dimension.PRESSURE) + " in even powers; * is both"
                 + (s.rimM().filter(rim -> rim <= topM(s)).isPresent() ? "; the line of - is the rim." : ".");
     }
 

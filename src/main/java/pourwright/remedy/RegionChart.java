@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import pourwright.advice.Verdict;
 import pourwright.units.Dimension;
-import pourwright.units.Show;
 import pourwright.units.UnitBook;
 
 /** A working region as letters, and as a drawing that is read without colour. */
@@ -13,6 +12,9 @@ public final class RegionChart {
     /** What the letters mean. */
     public static final String LEGEND =
             "G is go, C is change something first, S is stop. [ ] is this job; - stands where the answers cannot be true together.";
+
+    /** From here on grams would take more than a column. */
+    private static final double MOST_GRAMS_KG = 10;
 
     private static final int CELL = 52;
     private static final int LEFT = 90;
@@ -44,12 +46,14 @@ public final class RegionChart {
     }
 
     private static String room(WorkingRegion r, int row) {
-        return Show.quantity(r.roomsK().get(row), "°C", Dimension.TEMPERATURE).replace('\u00a0', ' ');
+        return r.amounts().one(r.roomsK().get(row), Dimension.TEMPERATURE).replace('\u00a0', ' ');
     }
 
     /** One unit for all columns, so that they compare. */
     private static String unit(WorkingRegion r) {
-        return r.massesKg().get(r.massesKg().size() - 1) < 10 ? "g" : "kg";
+        double most = r.massesKg().get(r.massesKg().size() - 1);
+        String unit = r.amounts().unit(most, Dimension.MASS);
+        return unit.equals("g") && most >= MOST_GRAMS_KG ? "kg" : unit;
     }
 
     private static String mass(double kg, String unit) {

@@ -3,6 +3,7 @@ package pourwright.remedy;
 import java.util.ArrayList;
 import java.util.List;
 import pourwright.advice.Advisor;
+import pourwright.advice.Amounts;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Verdict;
@@ -23,9 +24,15 @@ import pourwright.units.UnitBook;
  * @param verdicts by row, then by column; null where the answers cannot be true together
  * @param column the column of the job itself
  * @param row the row of the job itself
+ * @param amounts the units it is shown in
  */
 public record WorkingRegion(
-        List<Double> massesKg, List<Double> roomsK, List<List<Verdict>> verdicts, int column, int row) {
+        List<Double> massesKg,
+        List<Double> roomsK,
+        List<List<Verdict>> verdicts,
+        int column,
+        int row,
+        Amounts amounts) {
     private static final int EACH_SIDE = 4;
 
     /** Two columns double the mass. */
@@ -75,7 +82,7 @@ public record WorkingRegion(
             }
             verdicts.add(line);
         }
-        return new WorkingRegion(masses, rooms, verdicts, EACH_SIDE, row);
+        return new WorkingRegion(masses, rooms, verdicts, EACH_SIDE, row, Amounts.of(c.answers()));
     }
 
     private static Verdict verdict(Answers answers, double kg, double roomK, Knowledge knowledge) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import pourwright.advice.Advisor;
+import pourwright.advice.Amounts;
 import pourwright.advice.Consultation;
 import pourwright.casebook.AnswersJson;
 import pourwright.degas.Charge;
@@ -242,7 +243,7 @@ class CourseTest {
         assertThat(all).contains("o", "p", "--");
         // At the start the air presses with all it has, and at the end again.
         assertThat(chart.get(0)).contains("p");
-        assertThat(CourseChart.legend(s)).contains("rim", "mbar", "mm");
+        assertThat(CourseChart.legend(s, Amounts.USUAL)).contains("rim", "mbar", "mm");
     }
 
     @Test
