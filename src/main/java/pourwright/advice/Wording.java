@@ -181,11 +181,11 @@ public final class Wording {
         boolean narrow = e.exact() || e.low() > 0 && e.high() / e.low() < WIDE;
         if (narrow || d == Dimension.MASS) {
             String one = amounts.one(e.typical(), d, unit);
-            return LEVELS.contains(v.id()) ? level(one, e.typical()) : one;
+            return wanted == null && LEVELS.contains(v.id()) ? level(one, e.typical()) : one;
         }
         String span = bare(e.low(), unit, d) + " to " + bare(e.high(), unit, d);
         String one = amounts.one(e.typical(), d, unit);
-        return LEVELS.contains(v.id()) && unit.equals("inHg")
+        return wanted == null && LEVELS.contains(v.id()) && unit.equals("inHg")
                 ? one + " absolute (" + span + "; " + Amounts.USUAL.one(e.typical(), d) + ")"
                 : one + " (" + span + ")";
     }

@@ -3,6 +3,7 @@ package pourwright.cli;
 import java.lang.reflect.Field;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -17,6 +18,15 @@ final class HelpPage {
     private static final int OPTION_COLUMN = 20;
     private static final int WORD_COLUMN = 11;
     private static final int MANY = 14;
+    /** What the options of every job do, where there is no room for a line each. */
+    private static final Map<String, String> SHORT = Map.of(
+            "--answers", " FILE (JSON, - is standard input)",
+            "--case", " FILE (a saved case)",
+            "--json", " (print JSON)",
+            "--shop", " DIR (your folder)",
+            "--plain", " (no columns)",
+            "--no-input", " (never ask)");
+
     private static final String EXIT_CODES = "exitCodes";
 
     private HelpPage() {}
@@ -80,9 +90,9 @@ final class HelpPage {
         }
         String names = spec.options().stream()
                 .filter(o -> usual(o) && !o.hidden())
-                .map(OptionSpec::longestName)
+                .map(o -> (o.longestName() + SHORT.getOrDefault(o.longestName(), "")).replace(' ', '\u00a0'))
                 .collect(Collectors.joining(", "));
-        return layout + String.join("\n", Wrap.text(names + ": as for \"plan\".", WIDTH, "Also ", "  ")) + "\n";
+        return layout + String.join("\n", Wrap.text(names + ".", WIDTH, "Also ", "  ")) + "\n";
     }
 
     private static boolean usual(OptionSpec option) {

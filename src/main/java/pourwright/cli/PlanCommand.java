@@ -57,6 +57,14 @@ final class PlanCommand extends JobCommand {
     @Option(names = "--map", paramLabel = "FILE", description = "Draw where it works, by batch and room, as SVG.")
     private Path map;
 
+    @Option(names = "--sheet", paramLabel = "FILE", description = "Write one page for the wall: .html or .txt.")
+    private String sheet;
+
+    @Option(names = "--title", description = "What the sheet calls the job.", defaultValue = "")
+    private String title;
+
+    private boolean drawn;
+
     @Mixin
     private MeshOptions mesh = new MeshOptions();
 
@@ -111,10 +119,24 @@ final class PlanCommand extends JobCommand {
             }
             print(lines);
         }
+        if (map != null || sheet != null) {
+            files(c);
+        }
+        return c.verdict() == Verdict.STOP ? ExitCode.STOP : ExitCode.ADVICE;
+    }
+
+    private void files(Consultation c) {
+        if (drawn) {
+            throw new BadAnswer(
+                    sheet != null ? "sheet" : "map", "One file holds one job: give --sheet and --map a single job.");
+        }
+        drawn = true;
         if (map != null) {
             draw(c);
         }
-        return c.verdict() == Verdict.STOP ? ExitCode.STOP : ExitCode.ADVICE;
+        if (sheet != null) {
+            program.sheets(shared, knowledge, MeshFiles.besideCase(caseFile)).write(c, SheetFile.file(sheet), title);
+        }
     }
 
     private void draw(Consultation c) {
@@ -145,7 +167,7 @@ final class PlanCommand extends JobCommand {
 
     @Override
     ExitCode talk(Answers given) {
-        if (fix || course || map != null) {
+        if (fix || course || map != null || sheet != null) {
             // Whoever asks for these wants them at once, and no conversation.
             return show(given);
         }

@@ -191,6 +191,11 @@ final class Program {
         System.exit(ExitCode.INTERRUPTED.code());
     }
 
+    /** Writes plans as sheets. */
+    SheetFile sheets(SharedOptions shared, Knowledge knowledge, MeshFiles meshes) {
+        return new SheetFile(knowledge, meshes, Versions.line(knowledge, knowledgeFolder(shared)));
+    }
+
     /** The day, as 2026-03-01. */
     String today() {
         return LocalDate.ofInstant(clock.instant(), zone.get()).toString();

@@ -101,17 +101,22 @@ final class Talk {
 
     private static PlanJob planJob(Program program, SharedOptions shared, Knowledge knowledge) {
         Path shop = program.shop(shared.shop);
-        return new PlanJob(knowledge, program.clock(), run -> {
-            if (shop == null) {
-                return "";
-            }
-            try {
-                OwnRuns.keep(shop, run);
-                return "Kept as a run of your own: the next plan with this material and kit reckons with it.";
-            } catch (IOException e) {
-                return "This run cannot be kept in " + shop + ": " + Trouble.why(shop, e) + ".";
-            }
-        });
+        return new PlanJob(
+                knowledge,
+                program.clock(),
+                run -> {
+                    if (shop == null) {
+                        return "";
+                    }
+                    try {
+                        OwnRuns.keep(shop, run);
+                        return "Kept as a run of your own: the next plan with this material and kit reckons with it.";
+                    } catch (IOException e) {
+                        return "This run cannot be kept in " + shop + ": " + Trouble.why(shop, e) + ".";
+                    }
+                },
+                (c, rest) ->
+                        program.sheets(shared, knowledge, new MeshFiles(null)).typed(c, rest));
     }
 
     /** A conversation that was left. */

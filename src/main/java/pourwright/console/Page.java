@@ -34,9 +34,6 @@ public final class Page {
     /** Topic of the one thing to do with what is mixed already. */
     private static final String NOW = "now";
 
-    /** From here on a clock of minutes says nothing more. */
-    private static final double LONG_S = 6 * 3600;
-
     private final Consultation c;
     private final Knowledge knowledge;
     private final int width;
@@ -185,7 +182,7 @@ public final class Page {
     private List<String> timetable() {
         List<String> out = new ArrayList<>();
         for (Step s : c.timetable()) {
-            String at = clock(s.atS().typical());
+            String at = Show.clock(s.atS().typical());
             String lasts = s.lastsS().typical() > 0 ? " (" + minutes(s.lastsS().typical()) + ")" : "";
             String text = s.say() + lasts + (s.watch().isEmpty() ? "" : " Look for: " + s.watch() + ".");
             if (plain) {
@@ -196,16 +193,6 @@ public final class Page {
         }
         out.addAll(wrap("Times count from the start of mixing; \"-\" means before it.", "", ""));
         return out;
-    }
-
-    private static String clock(double seconds) {
-        if (Double.isInfinite(seconds)) {
-            return "never";
-        }
-        if (seconds >= LONG_S) {
-            return Show.quantity(seconds, "h", Dimension.TIME);
-        }
-        return seconds < 0 ? "-" + Show.time(-seconds) : Show.time(seconds);
     }
 
     /** Everything beyond the first page: what to do, to weigh up and to know. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -44,17 +45,29 @@ public final class PlanJob implements Job {
     private final Stopwatch watch;
     private Answer said;
     private final Function<OwnRun, String> runs;
+    private final BiFunction<Consultation, String, String> sheets;
 
     /** A plan that nobody follows: it is told again from a case, or tested. */
     public PlanJob(Knowledge knowledge) {
         this(knowledge, null, run -> "");
     }
 
+    /** A plan that can be followed, and of which no sheet can be written. */
+    public PlanJob(Knowledge knowledge, InstantSource clock, Function<OwnRun, String> runs) {
+        this(knowledge, clock, runs, (c, file) -> "No sheet can be written here.");
+    }
+
     /**
      * @param clock what time it is, for whoever follows the plan; null where nobody can
      * @param runs keeps what a followed plan measured, and says in a sentence what became of it
+     * @param sheets writes a plan as a sheet, given the name of a file and a title after it, and says what became of it
      */
-    public PlanJob(Knowledge knowledge, InstantSource clock, Function<OwnRun, String> runs) {
+    public PlanJob(
+            Knowledge knowledge,
+            InstantSource clock,
+            Function<OwnRun, String> runs,
+            BiFunction<Consultation, String, String> sheets) {
+        this.sheets = sheets;
         this.knowledge = knowledge;
         this.interviewer = new Interviewer(knowledge);
         this.clock = clock;
@@ -178,7 +191,7 @@ public final class PlanJob implements Job {
         public String next() {
             return "Next: \"more\", \"cautions\", \"how 1\", " + (page.wantsFix() ? "\"fix\", " : "")
                     + (page.degasses() || cures() ? "\"course\", " : "")
-                    + "\"follow\", \"map\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\", \"quit\".";
+                    + "\"follow\", \"sheet FILE\", \"map\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\", \"quit\".";
         }
 
         private boolean cures() {
@@ -197,6 +210,7 @@ public final class PlanJob implements Job {
                     "course",
                     "follow",
                     "log",
+                    "sheet FILE TITLE",
                     "figures",
                     "rules",
                     "sources");
@@ -213,6 +227,7 @@ public final class PlanJob implements Job {
                 case "course" ->
                     Optional.of(new CoursePage(Course.of(c, knowledge), Amounts.of(c.answers()), width, plain).lines());
                 case "map" -> Optional.of(MapPage.lines(c, knowledge, width, plain));
+                case "sheet" -> Optional.of(wrapped(sheets.apply(c, rest), width));
                 case "log" -> Optional.of(Bench.lines(c, knowledge, width));
                 case "figures" -> Optional.of(page.figures());
                 case "rules" -> Optional.of(page.rules());

@@ -20,6 +20,7 @@ import pourwright.geometry.Vec3;
 import pourwright.geometry.VentPlan;
 import pourwright.knowledge.Knowledge;
 import pourwright.rulebook.RuleCard;
+import pourwright.sheet.MouldOnSheet;
 import pourwright.vents.MeshFindings;
 import pourwright.vents.Treatment;
 import pourwright.vents.VentAdvice;
@@ -28,6 +29,8 @@ import pourwright.vents.VentAdvice;
 public final class VentsPage {
     /** Pockets beyond this many stand on a page of their own. */
     private static final int FIRST_POCKETS = 8;
+
+    private static final int MOST_ON_SHEET = 6;
 
     private static final double MM = 1000;
     private static final double TENTH_MM = 0.1;
@@ -218,17 +221,12 @@ public final class VentsPage {
             return;
         }
         out.add("");
-        String wide = a.job()
-                .figure("vent-diameter")
-                .map(v ->
-                        ", " + new Wording(knowledge, a.job().answers(), a.job().figures()).show(v) + " wide")
-                .orElse("");
         int n = 0;
         for (VentPlan.Vent v : vents) {
             String purpose = n == 0 && m.trapped().noOutlet()
                     ? ": without it nothing fills."
                     : ", for " + volume(v.freedM3()) + " of air.";
-            out.addAll(wrap("at " + place(v.place()) + wide + purpose + rise(v), "Vent V" + ++n + " ", "  "));
+            out.addAll(wrap("at " + place(v.place()) + wide() + purpose + rise(v), "Vent V" + ++n + " ", "  "));
         }
         double left = m.vents().left().trappedM3();
         String rest = left > 0
@@ -263,6 +261,32 @@ public final class VentsPage {
                     "  " + (char) ('a' + n++) + ". ",
                     "     "));
         }
+    }
+
+    /** How the mould stands and what to do to it, for a sheet, with its picture. */
+    public MouldOnSheet onSheet() {
+        List<String> lines = new ArrayList<>();
+        a.mesh().ifPresent(m -> {
+            lines.add("Stand it with " + direction(m.setup().up()) + " up.");
+            List<VentPlan.Vent> vents = m.vents().vents();
+            for (int i = 0; i < vents.size(); i++) {
+                lines.add(
+                        "Vent V" + (i + 1) + " at " + place(vents.get(i).place()) + wide() + "." + rise(vents.get(i)));
+            }
+        });
+        a.treatments().stream()
+                .filter(t -> !t.vented() && !t.decision().equals("leave"))
+                .limit(MOST_ON_SHEET)
+                .forEach(t -> lines.add(what(t) + " " + t.say() + leaning(t)));
+        return new MouldOnSheet(lines, a.mesh().map(m -> Picture.svg(m.mesh(), m.vented(), m.trapped())));
+    }
+
+    private String wide() {
+        return a.job()
+                .figure("vent-diameter")
+                .map(v ->
+                        ", " + new Wording(knowledge, a.job().answers(), a.job().figures()).show(v) + " wide")
+                .orElse("");
     }
 
     /** The picture as text. */

@@ -80,6 +80,15 @@ public final class Show {
         return sign + minutes / 60 + JOIN + "h" + JOIN + two(minutes % 60) + JOIN + "min";
     }
 
+    /** A moment on the clock of a plan: "-4:00" before mixing, hours from the sixth on, "never" where it does not come. */
+    public static String clock(double seconds) {
+        if (Double.isInfinite(seconds)) {
+            return "never";
+        }
+        // From there on a clock of minutes says nothing more.
+        return seconds >= 6 * HOUR_S ? quantity(seconds, "h", Dimension.TIME) : time(seconds);
+    }
+
     static String joined(String number, UnitDef unit) {
         return unit.symbol().equals("1") ? number : number + JOIN + unit.shown().replace(' ', JOIN);
     }
