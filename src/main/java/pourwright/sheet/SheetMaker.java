@@ -138,21 +138,24 @@ public final class SheetMaker {
         return c.figure("mixed-ago").isPresent();
     }
 
+    /** True after a wrong weighing: what stands in the cup is no longer what the plan began with. */
+    private boolean inTheCup() {
+        return c.answers().get("put-first").isPresent();
+    }
+
     private List<String> weighings() {
         int batches = batches();
         boolean each = batches > 1;
-        Optional<FigureValue> a =
-                c.figure(each ? "batch-mass-a" : "part-mass-a").filter(SheetMaker::narrow);
-        Optional<FigureValue> b =
-                c.figure(each ? "batch-mass-b" : "part-mass-b").filter(SheetMaker::narrow);
-        if (mixed()) {
+        Optional<FigureValue> a = c.figure("part-mass-a").filter(SheetMaker::narrow);
+        Optional<FigureValue> b = c.figure("part-mass-b").filter(SheetMaker::narrow);
+        if (mixed() || inTheCup()) {
             return List.of();
         }
         if (a.isEmpty() || b.isEmpty()) {
             return typical("mix-mass").map(m -> List.of(mass(m) + " in all")).orElse(List.of());
         }
-        double first = a.get().si().typical();
-        double second = b.get().si().typical();
+        double first = a.get().si().typical() / batches;
+        double second = b.get().si().typical() / batches;
         String one = mass(first) + " of " + wording.fill("{first-can}");
         String other = mass(second) + " of " + wording.fill("{second-can}");
         boolean inOrder = first >= second;
@@ -180,6 +183,9 @@ public final class SheetMaker {
         if (mixed()) {
             return "It is mixed already: nothing is added.";
         }
+        if (inTheCup()) {
+            return "Something is in the cup already. What to add, if anything, stands at the top.";
+        }
         if (weighings().size() > 1) {
             return "The larger part first, the scale at zero before each. In brackets: what it shows without that.";
         }
@@ -193,6 +199,7 @@ public final class SheetMaker {
 
     private List<Sheet.Row> rows() {
         return c.timetable().stream()
+                .filter(s -> !(inTheCup() && s.id().startsWith("weigh")))
                 .map(s -> new Sheet.Row(
                         Show.clock(s.atS().typical()),
                         s.say()
