@@ -123,6 +123,16 @@ public final class Wording {
                 .collect(Collectors.joining(", then "));
     }
 
+    /** The age of a can is said in whole days, as its dates are. */
+    private static boolean isAge(String figure) {
+        return figure.startsWith("opened-") || figure.startsWith("bought-") || figure.startsWith("past-date-");
+    }
+
+    private static String days(double s) {
+        long days = Math.round(s / UnitBook.toSi(1, "d", Dimension.TIME));
+        return days + (days == 1 ? "\u00a0day" : "\u00a0days");
+    }
+
     /** The one word for the money of all prices, or nothing. */
     public Optional<String> currency() {
         return Money.of(answers);
@@ -158,6 +168,9 @@ public final class Wording {
         if (Money.is(v.id())) {
             return moneyRange(v.si());
         }
+        if (isAge(v.id())) {
+            return days(v.si().typical());
+        }
         return range(v, units.get(v.id()));
     }
 
@@ -166,6 +179,9 @@ public final class Wording {
         String wanted = units.get(v.id());
         if (Money.is(v.id())) {
             return money(si);
+        }
+        if (isAge(v.id())) {
+            return days(si);
         }
         if (Double.isInfinite(si)) {
             return v.dimension() == Dimension.TIME ? "never" : "without limit";

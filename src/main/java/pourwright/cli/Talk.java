@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import pourwright.casebook.AnswersJson;
 import pourwright.casebook.Journal;
 import pourwright.casebook.OwnRuns;
 import pourwright.casebook.ShopLock;
+import pourwright.casebook.StockAnswers;
 import pourwright.casebook.Trouble;
 import pourwright.console.AsciiDoor;
 import pourwright.console.Conversation;
@@ -35,6 +37,7 @@ import pourwright.facts.Answers;
 import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeReader;
+import pourwright.knowledge.StockList;
 
 /** Opens the right door to the person and talks. */
 final class Talk {
@@ -101,17 +104,21 @@ final class Talk {
 
     private static PlanJob planJob(Program program, SharedOptions shared, Knowledge knowledge) {
         Path shop = program.shop(shared.shop);
-        return new PlanJob(knowledge, program.clock(), run -> {
-            if (shop == null) {
-                return "";
-            }
-            try {
-                OwnRuns.keep(shop, run);
-                return "Kept as a run of your own: the next plan with this material and kit reckons with it.";
-            } catch (IOException e) {
-                return "This run cannot be kept in " + shop + ": " + Trouble.why(shop, e) + ".";
-            }
-        });
+        return new PlanJob(
+                knowledge,
+                program.clock(),
+                run -> {
+                    if (shop == null) {
+                        return "";
+                    }
+                    try {
+                        OwnRuns.keep(shop, run);
+                        return "Kept as a run of your own: the next plan with this material and kit reckons with it.";
+                    } catch (IOException e) {
+                        return "This run cannot be kept in " + shop + ": " + Trouble.why(shop, e) + ".";
+                    }
+                },
+                material -> StockAnswers.of(StockList.read(shop, null), material, LocalDate.parse(program.today())));
     }
 
     /** A conversation that was left. */

@@ -1,8 +1,10 @@
 package pourwright.console;
 
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
@@ -25,8 +27,11 @@ import pourwright.interview.AnswerReader;
 import pourwright.interview.Interviewer;
 import pourwright.interview.Slip;
 import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.KnowledgeFault;
 import pourwright.knowledge.OwnRun;
 import pourwright.rulebook.RuleBook;
+import pourwright.stock.Can;
+import pourwright.stock.Cans;
 
 /** The planning of one pour. */
 public final class PlanJob implements Job {
@@ -42,17 +47,36 @@ public final class PlanJob implements Job {
     private final Stopwatch watch;
     private Answer said;
     private final Function<OwnRun, String> runs;
+    private final Shelf shelf;
+
+    /** What the workshop has of a material. */
+    @FunctionalInterface
+    public interface Shelf {
+        /**
+         * The cans by question, with their ages today; none where there is no stock of it.
+         *
+         * @throws pourwright.knowledge.KnowledgeFault when the stock cannot be read
+         */
+        Map<String, List<Can>> of(String material);
+    }
 
     /** A plan that nobody follows: it is told again from a case, or tested. */
     public PlanJob(Knowledge knowledge) {
         this(knowledge, null, run -> "");
     }
 
+    /** A plan for whoever keeps no stock. */
+    PlanJob(Knowledge knowledge, InstantSource clock, Function<OwnRun, String> runs) {
+        this(knowledge, clock, runs, material -> Map.of());
+    }
+
     /**
      * @param clock what time it is, for whoever follows the plan; null where nobody can
      * @param runs keeps what a followed plan measured, and says in a sentence what became of it
+     * @param shelf what the workshop has of a material
      */
-    public PlanJob(Knowledge knowledge, InstantSource clock, Function<OwnRun, String> runs) {
+    public PlanJob(Knowledge knowledge, InstantSource clock, Function<OwnRun, String> runs, Shelf shelf) {
+        this.shelf = shelf;
         this.knowledge = knowledge;
         this.interviewer = new Interviewer(knowledge);
         this.clock = clock;
@@ -83,6 +107,32 @@ public final class PlanJob implements Job {
     @Override
     public Optional<Interviewer.Next> next(Answers answers) {
         return interviewer.next(withTimePassed(answers));
+    }
+
+    @Override
+    public Optional<Heard> atHand(Answers answers) {
+        String material = answers.choice("material");
+        Map<String, List<Can>> cans;
+        try {
+            cans = shelf.of(material);
+        } catch (KnowledgeFault e) {
+            return Optional.of(new Heard(
+                    Answers.NONE,
+                    List.of("The stock is left out, since it cannot be read: " + e.getMessage() + "."),
+                    List.of()));
+        }
+        if (cans.isEmpty()) {
+            return Optional.empty();
+        }
+        Answers told = Answers.NONE;
+        for (Map.Entry<String, List<Can>> e : cans.entrySet()) {
+            told = new AnswersJson(knowledge).with(told, e.getKey(), Cans.text(e.getValue()));
+        }
+        return Optional.of(new Heard(
+                told,
+                List.of("In stock (Enter = yes, or \"no\"): "
+                        + StockPage.inShort(cans, knowledge.materials().get(material)) + "."),
+                List.of()));
     }
 
     @Override
@@ -176,12 +226,13 @@ public final class PlanJob implements Job {
         public String next() {
             return "Next: \"more\", \"cautions\", \"how 1\", " + (page.wantsFix() ? "\"fix\", " : "")
                     + (page.degasses() ? "\"course\", " : "")
+                    + (StockPage.told(c) ? "\"stock\", " : "")
                     + "\"follow\", \"map\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\", \"quit\".";
         }
 
         @Override
         public List<String> words() {
-            return List.of(
+            List<String> words = new ArrayList<>(List.of(
                     "more",
                     "cautions",
                     "how NUMBER",
@@ -193,7 +244,11 @@ public final class PlanJob implements Job {
                     "log",
                     "figures",
                     "rules",
-                    "sources");
+                    "sources"));
+            if (StockPage.told(c)) {
+                words.add("stock");
+            }
+            return words;
         }
 
         @Override
@@ -206,6 +261,7 @@ public final class PlanJob implements Job {
                 case "fix" -> Optional.of(FixPage.typed(rest, c, knowledge, width));
                 case "course" -> Optional.of(new CoursePage(Course.of(c, knowledge), width, plain).lines());
                 case "map" -> Optional.of(MapPage.lines(c, knowledge, width, plain));
+                case "stock" -> StockPage.told(c) ? Optional.of(stock()) : Optional.empty();
                 case "log" -> Optional.of(Bench.lines(c, knowledge, width));
                 case "figures" -> Optional.of(page.figures());
                 case "rules" -> Optional.of(page.rules());
@@ -224,7 +280,14 @@ public final class PlanJob implements Job {
                     .map(runs)
                     .filter(s -> !s.isEmpty())
                     .ifPresent(said -> wrapped(said, width).forEach(door::say));
+            if (StockPage.told(c) && log.began().isPresent()) {
+                stock().forEach(door::say);
+            }
             return true;
+        }
+
+        private List<String> stock() {
+            return StockPage.ofPlan(c, knowledge, width);
         }
 
         private List<String> whatIf(String rest) {
