@@ -13,7 +13,7 @@ import pourwright.stock.Can;
 
 /** The stock of one material as answers of a plan: days become ages here, so that no plan ever reads a clock. */
 public final class StockAnswers {
-    private static final double DAY_S = 86_400;
+    static final double DAY_S = 86_400;
 
     private StockAnswers() {}
 

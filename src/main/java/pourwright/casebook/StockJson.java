@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import pourwright.facts.Estimate;
 import pourwright.knowledge.StockCan;
 import pourwright.stock.Can;
 import pourwright.units.Dimension;
@@ -29,10 +30,10 @@ public final class StockJson {
             one.put("id", c.id()).put("material", c.material()).put("part", c.part());
             one.set("left", ResultJson.exactly(c.leftKg().doubleValue(), Dimension.MASS));
             day(one, "opened", c.opened());
-            aged.openS().ifPresent(s -> one.set("open-for", ResultJson.exactly(s, Dimension.TIME)));
+            aged.openS().ifPresent(s -> one.set("open-for", age(s)));
             day(one, "bought", c.bought());
             day(one, "best-before", c.bestBefore());
-            aged.pastS().ifPresent(s -> one.set("past-date", ResultJson.exactly(s, Dimension.TIME)));
+            aged.pastS().ifPresent(s -> one.set("past-date", age(s)));
             if (c.price() != null) {
                 one.put("price-per-kg", c.price().perKg())
                         .put("currency", c.price().currency());
@@ -40,6 +41,10 @@ public final class StockJson {
             ResultJson.texts(one, "warnings", warnings.getOrDefault(c.id(), List.of()));
         }
         return out;
+    }
+
+    private static ObjectNode age(double s) {
+        return ResultJson.quantity(Estimate.exactly(s), Dimension.TIME, Math.round(s / StockAnswers.DAY_S) + " d");
     }
 
     private static void day(ObjectNode out, String name, LocalDate day) {

@@ -39,21 +39,21 @@ import pourwright.stock.Cans;
 @Command(
         name = "stock",
         header = {
-            "  pourwright stock                              # every can, the oldest of its kind first",
+            "  pourwright stock                              # every can, oldest first",
             "  pourwright stock add material=tin-silicone part=base left=\"3.2 kg\" \\",
             "      opened=2026-09-01 price=\"48 EUR\" for=\"5 kg\"",
             "  pourwright stock use 3 \"818 g\"                # taken out of can 3",
             "  pourwright stock set 3 left=\"2.3 kg\"",
             "  pourwright stock drop 3"
         },
-        description = "List what is at hand, and keep it up to date. A plan then says whether it suffices.",
-        footer = "Also: bought=, best-before=. A day is 2026-03-01, today or an age such as \"95 d\".")
+        description = "List what is at hand for plans to count on, and keep it up to date.",
+        footer = "Also: bought=, best-before=. A day is 2026-03-01, today, or 95 d (ago).")
 final class StockCommand implements Callable<Integer> {
     private static final String WORDS = "add, use, set, drop, or nothing to list what is there";
 
     private final Program program;
 
-    @Parameters(paramLabel = "add|use|set|drop", arity = "0..*", description = "What to do, with which can.")
+    @Parameters(paramLabel = "WORD", arity = "0..*", description = "add, use, set or drop, and what it speaks of.")
     private List<String> words = new ArrayList<>();
 
     @Option(names = "--json", description = "Print the list as one JSON object.")

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.Supplier;
@@ -38,6 +39,7 @@ import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeReader;
 import pourwright.knowledge.StockList;
+import pourwright.stock.Can;
 
 /** Opens the right door to the person and talks. */
 final class Talk {
@@ -118,7 +120,17 @@ final class Talk {
                         return "This run cannot be kept in " + shop + ": " + Trouble.why(shop, e) + ".";
                     }
                 },
-                material -> StockAnswers.of(StockList.read(shop, null), material, LocalDate.parse(program.today())));
+                new PlanJob.Shelf() {
+                    @Override
+                    public Map<String, List<Can>> of(String material) {
+                        return StockAnswers.of(StockList.read(shop, null), material, LocalDate.parse(program.today()));
+                    }
+
+                    @Override
+                    public String ending() {
+                        return shared.shop == null ? "" : " --shop \"" + shop + "\"";
+                    }
+                });
     }
 
     /** A conversation that was left. */

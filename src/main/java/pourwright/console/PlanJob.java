@@ -58,6 +58,11 @@ public final class PlanJob implements Job {
          * @throws pourwright.knowledge.KnowledgeFault when the stock cannot be read
          */
         Map<String, List<Can>> of(String material);
+
+        /** What a line that brings the stock up to date must end with, so that it finds the same folder. */
+        default String ending() {
+            return "";
+        }
     }
 
     /** A plan that nobody follows: it is told again from a case, or tested. */
@@ -287,7 +292,7 @@ public final class PlanJob implements Job {
         }
 
         private List<String> stock() {
-            return StockPage.ofPlan(c, knowledge, width);
+            return StockPage.ofPlan(c, knowledge, width, shelf.ending());
         }
 
         private List<String> whatIf(String rest) {

@@ -56,7 +56,7 @@ public final class StockPage {
         StringBuilder s = new StringBuilder("can " + c.id() + ": " + c.material());
         part(c, knowledge.materials().get(c.material()), s);
         s.append(", ").append(Cans.mass(aged.massKg()));
-        s.append(aged.openS().isPresent() ? ", open " + days(aged.openS().getAsDouble()) : ", never opened");
+        s.append(aged.openS().isPresent() ? ", " + open(aged.openS().getAsDouble()) : ", never opened");
         aged.boughtS().ifPresent(a -> s.append(", bought ").append(days(a)).append(" ago"));
         if (c.bestBefore() != null) {
             s.append(", best before ").append(c.bestBefore());
@@ -79,7 +79,11 @@ public final class StockPage {
         }
     }
 
-    static String days(double s) {
+    private static String open(double s) {
+        return s < DAY_S ? "opened today" : "open " + days(s);
+    }
+
+    private static String days(double s) {
         long days = Math.round(s / DAY_S);
         return days + (days == 1 ? " day" : " days");
     }
@@ -107,8 +111,7 @@ public final class StockPage {
             String name = m.mix().names().size() > index ? m.mix().names().get(index) : m.name();
             double kg = all.stream().mapToDouble(Can::massKg).sum();
             Can oldest = CanUse.oldestFirst(all).get(0);
-            String open =
-                    oldest.openS().isPresent() ? "open " + days(oldest.openS().getAsDouble()) : "never opened";
+            String open = oldest.openS().isPresent() ? open(oldest.openS().getAsDouble()) : "never opened";
             parts.add(name + " " + Cans.mass(kg) + " in " + all.size()
                     + (all.size() == 1 ? " can, " : " cans, the oldest ") + open);
         });
@@ -122,7 +125,7 @@ public final class StockPage {
     }
 
     /** Which cans a plan takes from, what is left in each, and the lines that write it down. */
-    static List<String> ofPlan(Consultation c, Knowledge knowledge, int width) {
+    static List<String> ofPlan(Consultation c, Knowledge knowledge, int width, String ending) {
         List<String> out = new ArrayList<>();
         List<String> lines = new ArrayList<>();
         MaterialClass m = knowledge.materials().get(c.answers().choice("material"));
@@ -131,7 +134,7 @@ public final class StockPage {
         if (!lines.isEmpty()) {
             out.addAll(Wrap.text("Once it is mixed, these lines bring the stock up to date:", width, "", ""));
             // Never wrapped: a line to be copied stays whole.
-            lines.forEach(l -> out.add("  " + l));
+            lines.forEach(l -> out.add("  " + l + ending));
         }
         return out;
     }
