@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -87,6 +88,19 @@ public final class PlanJob implements Job {
         this.clock = clock;
         this.watch = new Stopwatch(clock);
         this.runs = runs;
+    }
+
+    /** The same job in a workshop whose stock is what some answers say of it; for a case that is told again. */
+    PlanJob having(Answers told) {
+        return new PlanJob(knowledge, clock, runs, material -> {
+            Map<String, List<Can>> cans = new TreeMap<>();
+            for (String id : List.of("cans-first", "cans-second")) {
+                if (told.choice("material").equals(material) && !told.text(id).isEmpty()) {
+                    cans.put(id, Cans.read(told.text(id)));
+                }
+            }
+            return cans;
+        });
     }
 
     @Override
