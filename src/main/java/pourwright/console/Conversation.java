@@ -204,7 +204,7 @@ public final class Conversation {
             return;
         }
         if (yes(
-                "stock > ",
+                "cans > ",
                 "A plan that knows the stock says whether it suffices, which can goes first and what it costs.")) {
             found.get().answers().all().forEach((id, g) -> {
                 answers = answers.with(id, g.answer(), g.raw());
