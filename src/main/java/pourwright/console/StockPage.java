@@ -129,9 +129,9 @@ public final class StockPage {
         List<String> out = new ArrayList<>();
         List<String> lines = new ArrayList<>();
         MaterialClass m = knowledge.materials().get(c.answers().choice("material"));
-        part(c, m, "cans-first", "need-first", 0, width, out, lines);
-        part(c, m, "cans-second", "part-mass-b", 1, width, out, lines);
-        if (!lines.isEmpty()) {
+        boolean first = part(c, m, "cans-first", "need-first", 0, width, out, lines);
+        boolean second = part(c, m, "cans-second", "part-mass-b", 1, width, out, lines);
+        if (!lines.isEmpty() && first && second) {
             out.addAll(Wrap.text("Once it is mixed, these lines bring the stock up to date:", width, "", ""));
             // Never wrapped: a line to be copied stays whole.
             lines.forEach(l -> out.add("  " + l + ending));
@@ -139,7 +139,8 @@ public final class StockPage {
         return out;
     }
 
-    private static void part(
+    /** Adds the lines of one part; false when there is too little of it. */
+    private static boolean part(
             Consultation c,
             MaterialClass m,
             String question,
@@ -150,12 +151,12 @@ public final class StockPage {
             List<String> lines) {
         String text = c.answers().text(question);
         if (text.isEmpty()) {
-            return;
+            return true;
         }
         String name = m.mix().names().size() > index ? m.mix().names().get(index) : m.name();
         if (c.figure(need).isEmpty()) {
             out.addAll(Wrap.text(name + ": how much is needed is not known yet.", width, "", "  "));
-            return;
+            return true;
         }
         CanUse use = CanUse.of(Cans.read(text), c.figure(need).get().si().typical());
         for (CanUse.Taken t : use.taken()) {
@@ -176,5 +177,6 @@ public final class StockPage {
             out.addAll(Wrap.text(
                     name + ": " + Wording.one(use.shortKg(), Dimension.MASS) + " are missing.", width, "", "  "));
         }
+        return use.shortKg() == 0;
     }
 }

@@ -178,10 +178,32 @@ class StockCommandTest {
                 "batch-mass=1.05 kg",
                 "--shop",
                 shop.toString());
-        assertThat(ran.out())
+        assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("In stock (Enter = yes, or \"no\"): base 3.2 kg in 1 can, never opened; catalyst 40 g in 1")
                 .contains("40 g of catalyst, and this mix takes 50 g: 10 g are missing")
-                .contains("pourwright stock use 1 \"1,000 g\"");
+                .contains("base: 1,000 g from can 1, which leaves 2,200 g. catalyst: 40 g from can 2")
+                // What cannot be mixed as planned is not taken off the list either.
+                .doesNotContain("pourwright stock use");
+    }
+
+    @Test
+    void theLinesAfterAPlanBringTheStockUpToDate() {
+        base();
+        stock("add", "material=tin-silicone", "part=catalyst", "left=90 g");
+        Ran ran = Ran.with(
+                "\nenough\nstock\nquit\n",
+                Map.of(),
+                "plan",
+                "material=tin-silicone",
+                "mix-ratio=100:5 by weight",
+                "batch-mass=1.05 kg",
+                "--shop",
+                shop.toString());
+        assertThat(ran.out())
+                .contains("  pourwright stock use 1 \"1,000 g\" --shop \"" + shop + "\"")
+                .contains("  pourwright stock use 2 \"50 g\" --shop \"" + shop + "\"");
+        assertThat(stock("use", "1", "1,000 g").out()).contains("2.2 kg");
+        assertThat(stock("use", "2", "50 g").out()).contains("40 g");
     }
 
     @Test
