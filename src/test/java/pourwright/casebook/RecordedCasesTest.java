@@ -63,7 +63,7 @@ class RecordedCasesTest {
                             .keySet()
                             .forEach(id -> assertThat(transcript)
                                     .as("the conversation asks for every answer of the case, and for all cans at once")
-                                    .contains("\n" + id.replaceFirst("^cans-.*", "cans") + " > "));
+                                    .contains("\n" + id.replaceFirst("^cans-(first|second)$", "cans") + " > "));
                     assertThat(expected.text())
                             .as("the file is in its own form")
                             .isEqualTo(Files.readString(file));
