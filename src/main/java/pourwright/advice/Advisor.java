@@ -90,7 +90,11 @@ public final class Advisor {
 
         Wording wording = new Wording(knowledge, answers, all);
         List<Finding> findings = findings(conclusions, knowledge, methods, wording);
-        List<Need> needs = needs(conclusions, knowledge, answers);
+        List<Need> needs = needs(
+                conclusions,
+                knowledge,
+                answers,
+                Facts.opened(answers, knowledge, material, all).isPresent());
         return new Consultation(
                 answers,
                 verdict(findings),
@@ -160,7 +164,8 @@ public final class Advisor {
                 };
     }
 
-    private static List<Need> needs(List<Conclusion> conclusions, Knowledge knowledge, Answers answers) {
+    private static List<Need> needs(
+            List<Conclusion> conclusions, Knowledge knowledge, Answers answers, boolean opened) {
         Map<String, Map<String, RuleCard>> wanted = new TreeMap<>();
         for (Conclusion c : conclusions) {
             if (c.verb() == Verb.NEED) {
@@ -172,6 +177,7 @@ public final class Advisor {
                 .filter(q -> wanted.containsKey(q.id()))
                 .filter(q ->
                         answers.has(q.id()) || Facts.implied(answers, q.id()).isEmpty())
+                .filter(q -> !(opened && q.id().equals(Facts.OPENED)))
                 .map(q -> new Need(q.id(), List.copyOf(wanted.get(q.id()).values())))
                 .toList();
     }

@@ -26,8 +26,12 @@ public final class Facts {
             Answers answers, Knowledge knowledge, MaterialClass material, Map<String, FigureValue> figures) {
         List<Object> facts = new ArrayList<>(said(answers, knowledge.questions()));
         facts.add(0, material(material));
+        Optional<String> opened = opened(answers, knowledge, material, figures);
+        opened.ifPresent(choice -> facts.add(new Said(OPENED, choice)));
         for (Question q : knowledge.questions()) {
-            if (answers.get(q.id()).isEmpty() && implied(answers, q.id()).isEmpty()) {
+            if (answers.get(q.id()).isEmpty()
+                    && implied(answers, q.id()).isEmpty()
+                    && !(q.id().equals(OPENED) && opened.isPresent())) {
                 facts.add(new Unknown(q.id()));
             }
         }
@@ -59,6 +63,32 @@ public final class Facts {
                         && !r.by().isEmpty()
                 ? Optional.of(r.by())
                 : Optional.empty();
+    }
+
+    /** The question how long the cans have been open, which a list of cans answers along with its own. */
+    static final String OPENED = "stock";
+
+    /**
+     * How long the cans have been open, by the words of that question, where every part that was weighed out of a can has
+     * its list of cans and nobody answered the question itself.
+     */
+    static Optional<String> opened(
+            Answers answers, Knowledge knowledge, MaterialClass material, Map<String, FigureValue> figures) {
+        boolean oneCan = List.of("none", "water").contains(material.mix().by());
+        boolean listed = !answers.text("cans-first").isEmpty()
+                && (oneCan || !answers.text("cans-second").isEmpty());
+        if (answers.has(OPENED) || !listed) {
+            return Optional.empty();
+        }
+        FigureValue longest = figures.get("opened-longest");
+        double openS = longest == null ? 0 : longest.si().typical();
+        if (openS > knowledge.guidelineSi("open-a-year")) {
+            return Optional.of("year");
+        }
+        if (openS > knowledge.guidelineSi("open-some-months")) {
+            return Optional.of("months");
+        }
+        return Optional.of(openS > knowledge.guidelineSi("open-some-weeks") ? "weeks" : "fresh");
     }
 
     /** A figure as a fact. */

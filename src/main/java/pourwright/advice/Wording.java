@@ -1,16 +1,21 @@
 package pourwright.advice;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import pourwright.facts.Answer;
 import pourwright.facts.Answers;
 import pourwright.facts.Estimate;
 import pourwright.figures.FigureValue;
+import pourwright.figures.Money;
 import pourwright.knowledge.Guideline;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.MaterialClass;
+import pourwright.stock.CanUse;
+import pourwright.stock.Cans;
 import pourwright.units.Dimension;
 import pourwright.units.Show;
 import pourwright.units.UnitBook;
@@ -89,6 +94,10 @@ public final class Wording {
                 return can(material, 0);
             case "second-can":
                 return can(material, 1);
+            case "cans-first":
+                return cans("cans-first", "need-first");
+            case "cans-second":
+                return cans("cans-second", "part-mass-b");
             default:
                 FigureValue v = figures.get(name);
                 return v == null ? "(not known)" : show(v);
@@ -124,6 +133,46 @@ public final class Wording {
                 : m.mix().names().get(i);
     }
 
+    /** What to take of which can, oldest first: "can 3 (450 g, all of it), then can 5 (368 g)". */
+    private String cans(String question, String need) {
+        FigureValue v = figures.get(need);
+        String text = answers.text(question);
+        if (v == null || text.isEmpty()) {
+            return "(not known)";
+        }
+        return CanUse.of(Cans.read(text), v.si().typical()).taken().stream()
+                .map(t -> "can " + t.can().name() + " (" + amounts.one(t.kg(), Dimension.MASS)
+                        + (t.all() ? ", all of it)" : ")"))
+                .collect(Collectors.joining(", then "));
+    }
+
+    /** The age of a can is said in whole days, as its dates are. */
+    private static boolean isAge(String figure) {
+        return figure.startsWith("opened-") || figure.startsWith("bought-") || figure.startsWith("past-date-");
+    }
+
+    private static String days(double s) {
+        long days = Math.round(s / UnitBook.toSi(1, "d", Dimension.TIME));
+        return days + (days == 1 ? "\u00a0day" : "\u00a0days");
+    }
+
+    /** The one word for the money of all prices, or nothing. */
+    public Optional<String> currency() {
+        return Money.of(answers);
+    }
+
+    private String money(double value) {
+        return Money.amount(value) + currency().map(w -> "\u00a0" + w).orElse("");
+    }
+
+    private String moneyRange(Estimate e) {
+        String typical = Money.amount(e.typical());
+        String low = Money.amount(e.low());
+        String high = Money.amount(e.high());
+        boolean one = low.equals(typical) && high.equals(typical);
+        return money(e.typical()) + (one ? "" : " (" + low + " to " + high + ")");
+    }
+
     private String guideline(Guideline g) {
         if (g.unit().equals("1") && g.value() > 0 && g.value() < 1) {
             return Show.quantity(g.value(), "%", Dimension.FRACTION);
@@ -150,12 +199,24 @@ public final class Wording {
                     .map(other -> q.echo() + " (" + other + ")")
                     .orElse(q.echo());
         }
+        if (Money.is(v.id())) {
+            return moneyRange(v.si());
+        }
+        if (isAge(v.id())) {
+            return days(v.si().typical());
+        }
         return range(v, units.get(v.id()));
     }
 
     /** One end of a figure's range, in the unit the figure is shown in. */
     public String end(FigureValue v, double si) {
         String wanted = units.get(v.id());
+        if (Money.is(v.id())) {
+            return money(si);
+        }
+        if (isAge(v.id())) {
+            return days(si);
+        }
         if (Double.isInfinite(si)) {
             return v.dimension() == Dimension.TIME ? "never" : "without limit";
         }

@@ -31,6 +31,7 @@ public final class Forgetting {
                     new String[] {"", "unfinished.jsonl.*"},
                     new String[] {"", "{runs,kit-tests}.jsonl"},
                     new String[] {"", "kit.json*"},
+                    new String[] {"", "stock.json"},
                     new String[] {"", "guidelines.json"},
                     new String[] {CASES, "*" + CASE_END},
                     new String[] {"materials", "*.json"}));

@@ -13,6 +13,7 @@ import pourwright.facts.Answers;
 import pourwright.facts.Estimate;
 import pourwright.figures.FigureDef;
 import pourwright.figures.FigureValue;
+import pourwright.figures.Money;
 import pourwright.knowledge.Json;
 import pourwright.knowledge.Knowledge;
 import pourwright.units.Dimension;
@@ -107,6 +108,9 @@ public final class ResultJson {
             q.put("valid", true);
         } else {
             q.put("valid", plain(v.caveat()));
+        }
+        if (Money.is(v.id())) {
+            wording.currency().ifPresent(w -> q.put("currency", w));
         }
         if (v.ownRuns() > 0) {
             q.put("own-runs", v.ownRuns());

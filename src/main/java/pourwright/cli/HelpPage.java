@@ -17,6 +17,7 @@ final class HelpPage {
     static final int WIDTH = 80;
     private static final int OPTION_COLUMN = 20;
     private static final int WORD_COLUMN = 11;
+    private static final int HALF = WIDTH / 2;
     private static final int MANY = 14;
     /** What the options of every job do, where there is no room for a line each. */
     private static final Map<String, String> SHORT = Map.of(
@@ -68,14 +69,24 @@ final class HelpPage {
     /** Each word with what it does, in short. */
     private static String words(CommandLine line) {
         StringBuilder out = new StringBuilder();
-        line.getSubcommands().forEach((name, word) -> {
-            UsageMessageSpec usage = word.getCommandSpec().usageMessage();
-            if (!usage.hidden()) {
-                out.append("  ").append(name).append(" ".repeat(WORD_COLUMN - name.length()));
-                out.append(inShort(usage)).append("\n");
+        int open = 0;
+        for (Map.Entry<String, CommandLine> e : line.getSubcommands().entrySet()) {
+            UsageMessageSpec usage = e.getValue().getCommandSpec().usageMessage();
+            if (usage.hidden()) {
+                continue;
             }
-        });
-        return out.toString();
+            String name = e.getKey();
+            String text = "  " + name + " ".repeat(WORD_COLUMN - name.length()) + inShort(usage);
+            // Two short ones share a line, so that all words stay on one screen.
+            boolean shares = open > 0 && text.length() < HALF;
+            if (shares) {
+                out.append(" ".repeat(HALF - open)).append(text.strip());
+            } else {
+                out.append(out.isEmpty() ? "" : "\n").append(text);
+            }
+            open = !shares && text.length() < HALF ? text.length() : 0;
+        }
+        return out + "\n";
     }
 
     /** Where a word has many options of its own, those that every job takes are named in a line. */

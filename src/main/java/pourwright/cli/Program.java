@@ -30,7 +30,7 @@ import pourwright.rulebook.RuleBook;
 /** What every command needs: streams, environment, where the knowledge lies; and what becomes of faults. */
 final class Program {
     /** Words that consult: the rule bases are built while the command line and the knowledge are read. */
-    private static final Set<String> NEED_RULES = Set.of("plan", "vents", "kit", "resume", "replay", "rules");
+    private static final Set<String> NEED_RULES = Set.of("plan", "vents", "kit", "resume", "replay", "rules", "stock");
 
     private final InputStream in;
     private final PrintStream out;
@@ -145,6 +145,7 @@ final class Program {
         words.put("diagnose", () -> new DiagnoseCommand(this));
         words.put("vents", () -> new VentsCommand(this));
         words.put("kit", () -> new KitCommand(this));
+        words.put("stock", () -> new StockCommand(this));
         words.put("now", () -> new NowCommand(this));
         words.put("figure", () -> new FigureCommand(this));
         words.put("questions", () -> new QuestionsCommand(this));

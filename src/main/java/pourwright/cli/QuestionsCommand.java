@@ -88,6 +88,7 @@ final class QuestionsCommand implements Callable<Integer> {
                 String.join(" | ", q.choices().stream().map(Question.Choice::id).toList());
             case "ratio" -> "a ratio, for example " + q.example();
             case "log" -> "a log of the bench, for example " + q.example();
+            case "cans" -> "cans of a part, for example " + q.example();
             case "places" -> "three numbers, for example " + q.example();
             case "text" -> "a text, for example " + q.example();
             default -> "a material, see --json";

@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.Supplier;
@@ -16,6 +18,7 @@ import pourwright.casebook.AnswersJson;
 import pourwright.casebook.Journal;
 import pourwright.casebook.OwnRuns;
 import pourwright.casebook.ShopLock;
+import pourwright.casebook.StockAnswers;
 import pourwright.casebook.Trouble;
 import pourwright.console.AsciiDoor;
 import pourwright.console.Conversation;
@@ -35,6 +38,8 @@ import pourwright.facts.Answers;
 import pourwright.knowledge.DiagnosticKnowledge;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeReader;
+import pourwright.knowledge.StockList;
+import pourwright.stock.Can;
 
 /** Opens the right door to the person and talks. */
 final class Talk {
@@ -113,6 +118,17 @@ final class Talk {
                         return "Kept as a run of your own: the next plan with this material and kit reckons with it.";
                     } catch (IOException e) {
                         return "This run cannot be kept in " + shop + ": " + Trouble.why(shop, e) + ".";
+                    }
+                },
+                new PlanJob.Shelf() {
+                    @Override
+                    public Map<String, List<Can>> of(String material) {
+                        return StockAnswers.of(StockList.read(shop, null), material, LocalDate.parse(program.today()));
+                    }
+
+                    @Override
+                    public String ending() {
+                        return shared.shop == null ? "" : " --shop \"" + shop + "\"";
                     }
                 },
                 (c, rest) ->

@@ -40,6 +40,9 @@ public final class Conversation {
     private static final List<String> RESULT_WORDS =
             List.of("answers", "change NUMBER", "again", "define WORD", "save NAME", "back", "quit");
 
+    /** Answers that the stock gives, and that belong to one liquid only. */
+    private static final List<String> STOCK = List.of("cans-first", "cans-second");
+
     private final Door door;
     private final Knowledge knowledge;
     private final Path shop;
@@ -54,6 +57,9 @@ public final class Conversation {
     private boolean talked;
     private boolean reviewed;
     private boolean outOfTurn;
+    /** The liquid whose stock was looked at. */
+    private String stockOf = "";
+
     private Set<String> idle = Set.of();
     private int withoutNeeded;
 
@@ -178,6 +184,36 @@ public final class Conversation {
         }
     }
 
+    /** What is at hand of the liquid is shown in one line once it is named, and anew when it becomes another. */
+    private void confirmStock() {
+        String material = answers.choice("material");
+        if (material.isEmpty() || material.equals(stockOf)) {
+            return;
+        }
+        if (!stockOf.isEmpty()) {
+            STOCK.stream().filter(answers::has).forEach(this::forget);
+            STOCK.forEach(earlier::remove);
+        }
+        stockOf = material;
+        Optional<Job.Heard> found = STOCK.stream().anyMatch(answers::has) ? Optional.empty() : job.atHand(answers);
+        if (found.isEmpty()) {
+            return;
+        }
+        found.get().lines().forEach(this::say);
+        if (found.get().answers().all().isEmpty()) {
+            return;
+        }
+        if (yes(
+                "cans > ",
+                "A plan that knows the stock says whether it suffices, which can goes first and what it costs.")) {
+            found.get().answers().all().forEach((id, g) -> {
+                answers = answers.with(id, g.answer(), g.raw());
+                keeping.set(id, g.raw(), answers);
+            });
+            say("  = taken over (\"answers\" shows it, \"change\" alters one)");
+        }
+    }
+
     /** A line in the person's own words goes before all questions; what was understood is read back. */
     private void listen() {
         Optional<String> invitation = job.invitation(answers);
@@ -280,6 +316,7 @@ public final class Conversation {
     private End talk() {
         say("Type an answer, or: why, back, help, answers, change, enough, don't know, quit.");
         while (true) {
+            confirmStock();
             Optional<Interviewer.Next> next = nextQuestion();
             if (next.isPresent() && (!enough || job.tooEarly(answers).isPresent())) {
                 reviewed = false;

@@ -72,6 +72,11 @@ public interface Job {
         return Optional.empty();
     }
 
+    /** What the workshop has of the material that was just named, to be confirmed in one line; none usually. */
+    default Optional<Heard> atHand(Answers answers) {
+        return Optional.empty();
+    }
+
     /** The person said that what was heard is right. */
     default void agreed() {}
 

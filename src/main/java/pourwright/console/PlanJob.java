@@ -1,10 +1,13 @@
 package pourwright.console;
 
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -28,8 +31,11 @@ import pourwright.interview.AnswerReader;
 import pourwright.interview.Interviewer;
 import pourwright.interview.Slip;
 import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.KnowledgeFault;
 import pourwright.knowledge.OwnRun;
 import pourwright.rulebook.RuleBook;
+import pourwright.stock.Can;
+import pourwright.stock.Cans;
 
 /** The planning of one pour. */
 public final class PlanJob implements Job {
@@ -46,33 +52,71 @@ public final class PlanJob implements Job {
     private Answer said;
     private final Function<OwnRun, String> runs;
     private final BiFunction<Consultation, String, String> sheets;
+    private final Shelf shelf;
+
+    /** What the workshop has of a material. */
+    @FunctionalInterface
+    public interface Shelf {
+        /**
+         * The cans by question, with their ages today; none where there is no stock of it.
+         *
+         * @throws pourwright.knowledge.KnowledgeFault when the stock cannot be read
+         */
+        Map<String, List<Can>> of(String material);
+
+        /** What a line that brings the stock up to date must end with, so that it finds the same folder. */
+        default String ending() {
+            return "";
+        }
+    }
 
     /** A plan that nobody follows: it is told again from a case, or tested. */
     public PlanJob(Knowledge knowledge) {
         this(knowledge, null, run -> "");
     }
 
+    /** A plan for whoever keeps no stock. */
+    PlanJob(Knowledge knowledge, InstantSource clock, Function<OwnRun, String> runs) {
+        this(knowledge, clock, runs, material -> Map.of());
+    }
+
     /** A plan that can be followed, and of which no sheet can be written. */
-    public PlanJob(Knowledge knowledge, InstantSource clock, Function<OwnRun, String> runs) {
-        this(knowledge, clock, runs, (c, file) -> "No sheet can be written here.");
+    PlanJob(Knowledge knowledge, InstantSource clock, Function<OwnRun, String> runs, Shelf shelf) {
+        this(knowledge, clock, runs, shelf, (c, file) -> "No sheet can be written here.");
     }
 
     /**
      * @param clock what time it is, for whoever follows the plan; null where nobody can
      * @param runs keeps what a followed plan measured, and says in a sentence what became of it
+     * @param shelf what the workshop has of a material
      * @param sheets writes a plan as a sheet, given the name of a file and a title after it, and says what became of it
      */
     public PlanJob(
             Knowledge knowledge,
             InstantSource clock,
             Function<OwnRun, String> runs,
+            Shelf shelf,
             BiFunction<Consultation, String, String> sheets) {
+        this.shelf = shelf;
         this.sheets = sheets;
         this.knowledge = knowledge;
         this.interviewer = new Interviewer(knowledge);
         this.clock = clock;
         this.watch = new Stopwatch(clock);
         this.runs = runs;
+    }
+
+    /** The same job in a workshop whose stock is what some answers say of it; for a case that is told again. */
+    PlanJob having(Answers told) {
+        return new PlanJob(knowledge, clock, runs, material -> {
+            Map<String, List<Can>> cans = new TreeMap<>();
+            for (String id : List.of("cans-first", "cans-second")) {
+                if (told.choice("material").equals(material) && !told.text(id).isEmpty()) {
+                    cans.put(id, Cans.read(told.text(id)));
+                }
+            }
+            return cans;
+        });
     }
 
     @Override
@@ -98,6 +142,32 @@ public final class PlanJob implements Job {
     @Override
     public Optional<Interviewer.Next> next(Answers answers) {
         return interviewer.next(withTimePassed(answers));
+    }
+
+    @Override
+    public Optional<Heard> atHand(Answers answers) {
+        String material = answers.choice("material");
+        Map<String, List<Can>> cans;
+        try {
+            cans = shelf.of(material);
+        } catch (KnowledgeFault e) {
+            return Optional.of(new Heard(
+                    Answers.NONE,
+                    List.of("The stock is left out, since it cannot be read: " + e.getMessage() + "."),
+                    List.of()));
+        }
+        if (cans.isEmpty()) {
+            return Optional.empty();
+        }
+        Answers told = Answers.NONE;
+        for (Map.Entry<String, List<Can>> e : cans.entrySet()) {
+            told = new AnswersJson(knowledge).with(told, e.getKey(), Cans.text(e.getValue()));
+        }
+        return Optional.of(new Heard(
+                told,
+                List.of("In stock (Enter = yes, or \"no\"): "
+                        + StockPage.inShort(cans, knowledge.materials().get(material)) + "."),
+                List.of()));
     }
 
     @Override
@@ -191,6 +261,7 @@ public final class PlanJob implements Job {
         public String next() {
             return "Next: \"more\", \"cautions\", \"how 1\", " + (page.wantsFix() ? "\"fix\", " : "")
                     + (page.degasses() || cures() ? "\"course\", " : "")
+                    + (StockPage.told(c) ? "\"stock\", " : "")
                     + "\"follow\", \"sheet FILE\", \"map\", \"figures\", \"rules\", \"sources\", \"change 1\", \"save NAME\", \"quit\".";
         }
 
@@ -200,7 +271,7 @@ public final class PlanJob implements Job {
 
         @Override
         public List<String> words() {
-            return List.of(
+            List<String> words = new ArrayList<>(List.of(
                     "more",
                     "cautions",
                     "how NUMBER",
@@ -213,7 +284,11 @@ public final class PlanJob implements Job {
                     "sheet FILE TITLE",
                     "figures",
                     "rules",
-                    "sources");
+                    "sources"));
+            if (StockPage.told(c)) {
+                words.add("stock");
+            }
+            return words;
         }
 
         @Override
@@ -228,6 +303,7 @@ public final class PlanJob implements Job {
                     Optional.of(new CoursePage(Course.of(c, knowledge), Amounts.of(c.answers()), width, plain).lines());
                 case "map" -> Optional.of(MapPage.lines(c, knowledge, width, plain));
                 case "sheet" -> Optional.of(wrapped(sheets.apply(c, rest), width));
+                case "stock" -> StockPage.told(c) ? Optional.of(stock()) : Optional.empty();
                 case "log" -> Optional.of(Bench.lines(c, knowledge, width));
                 case "figures" -> Optional.of(page.figures());
                 case "rules" -> Optional.of(page.rules());
@@ -246,7 +322,14 @@ public final class PlanJob implements Job {
                     .map(runs)
                     .filter(s -> !s.isEmpty())
                     .ifPresent(said -> wrapped(said, width).forEach(door::say));
+            if (StockPage.told(c) && log.began().isPresent()) {
+                stock().forEach(door::say);
+            }
             return true;
+        }
+
+        private List<String> stock() {
+            return StockPage.ofPlan(c, knowledge, width, shelf.ending());
         }
 
         private List<String> whatIf(String rest) {

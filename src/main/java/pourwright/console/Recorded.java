@@ -32,13 +32,18 @@ public final class Recorded implements Door {
         this.script = script;
         this.job = job;
         this.invited = job.invitation(Answers.NONE).isPresent();
-        this.afterwards = AFTERWARDS.get(job.word()).iterator();
+        List<String> words = new ArrayList<>(AFTERWARDS.get(job.word()));
+        if (script.has("cans-first") || script.has("cans-second")) {
+            words.add(1, "stock");
+        }
+        this.afterwards = words.iterator();
     }
 
     /** The transcript, lines ended with a line feed. */
     public static String transcript(Answers answers, Job job) {
-        Recorded door = new Recorded(answers, job);
-        new Conversation(door, job, null, Answers.NONE).run();
+        Job told = job instanceof PlanJob plan ? plan.having(answers) : job;
+        Recorded door = new Recorded(answers, told);
+        new Conversation(door, told, null, Answers.NONE).run();
         return String.join("\n", door.lines) + "\n";
     }
 
@@ -46,7 +51,7 @@ public final class Recorded implements Door {
     public String ask(String prompt, List<String> words) {
         String id = prompt.substring(0, prompt.length() - PROMPT_END.length());
         String answer;
-        if (id.equals("review")) {
+        if (id.equals("review") || id.equals("cans")) {
             answer = "";
         } else if (invited) {
             // The case holds answers, not the line they may have come from.

@@ -23,6 +23,7 @@ public final class FigureBook {
         add("the clock", TimeFigures.all());
         add("bubbles", BubbleFigures.all());
         add("the mould", MouldFigures.all());
+        add("stock and cost", StockFigures.all());
         add("heat and the pressure pot", HeatAndPressureFigures.all());
     }
 

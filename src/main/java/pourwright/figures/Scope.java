@@ -25,6 +25,8 @@ import pourwright.knowledge.PumpKind;
 import pourwright.knowledge.Question;
 import pourwright.knowledge.Value;
 import pourwright.physics.PhysicsException;
+import pourwright.stock.Can;
+import pourwright.stock.Cans;
 import pourwright.units.Dimension;
 
 /**
@@ -234,7 +236,18 @@ public final class Scope {
             Dimension d = dimension(id);
             return Optional.of(plain(id, d, q.si(), Basis.TYPED, new TreeSet<>(Set.of(id))));
         }
+        if (knowledge.question(id).filter(q -> q.kind().equals("cans")).isPresent()
+                && !answers.text(id).isEmpty()) {
+            double kg = cans(id).stream().mapToDouble(Can::massKg).sum();
+            return Optional.of(plain(id, Dimension.MASS, Estimate.exactly(kg), Basis.TYPED, new TreeSet<>(Set.of(id))));
+        }
         return Optional.empty();
+    }
+
+    /** The cans an answer names; none when it was not given. */
+    List<Can> cans(String question) {
+        String text = answers.text(question);
+        return text.isEmpty() ? List.of() : once("cans " + question, () -> Cans.read(text));
     }
 
     /** Whether the ratio in force is by {@code weight} or by {@code volume}; empty when there is none or nobody said. */

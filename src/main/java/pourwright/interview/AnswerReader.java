@@ -19,6 +19,7 @@ import pourwright.facts.Estimate;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.MaterialClass;
 import pourwright.knowledge.Question;
+import pourwright.stock.Cans;
 import pourwright.units.Ask;
 import pourwright.units.Bad;
 import pourwright.units.Dimension;
@@ -139,6 +140,7 @@ public final class AnswerReader {
             case "text" -> text(q, typed);
             case "places" -> places(q, typed);
             case "log" -> log(q, typed);
+            case "cans" -> cans(q, typed);
             default -> choice(q, text, prompt);
         };
     }
@@ -208,6 +210,19 @@ public final class AnswerReader {
                                     + " semicolons between." + example(q),
                             List.of());
                 }
+            }
+        }
+        return text;
+    }
+
+    /** The cans of a part that are at hand. */
+    private static Outcome cans(Question q, String typed) {
+        Outcome text = text(q, typed);
+        if (text instanceof Understood u && u.answer() instanceof Answer.Text t) {
+            try {
+                Cans.read(t.text());
+            } catch (Cans.Unreadable e) {
+                return new Again(e.getMessage() + example(q), List.of());
             }
         }
         return text;

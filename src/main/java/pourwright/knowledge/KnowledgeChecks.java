@@ -89,7 +89,7 @@ final class KnowledgeChecks {
                     require(q.min() < q.max(), where, "its range is empty");
                 }
                 case "choice" -> require(q.choices().size() > 1, where, "it has no choices");
-                case "material", "ratio", "text", "places", "log" -> {}
+                case "material", "ratio", "text", "places", "log", "cans" -> {}
                 default ->
                     throw new KnowledgeFault(
                             where + ": kind must be material, choice, quantity, ratio, text or places");

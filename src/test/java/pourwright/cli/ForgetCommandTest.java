@@ -20,7 +20,12 @@ class ForgetCommandTest {
     private static final List<String> HISTORY =
             List.of("unfinished.jsonl", "unfinished-1.jsonl", "runs.jsonl", "kit-tests.jsonl");
     private static final List<String> MORE = List.of(
-            "kit.json", "guidelines.json", "cases/horse-ear.case.json", "cases/b.case.json", "materials/own.json");
+            "kit.json",
+            "stock.json",
+            "guidelines.json",
+            "cases/horse-ear.case.json",
+            "cases/b.case.json",
+            "materials/own.json");
     private static final List<String> NOT_OURS =
             List.of("letter.txt", "cases/photo.jpg", "materials/notes.md", "taxes/2025.json", "unfinished-novel.jsonl");
 

@@ -69,10 +69,11 @@ class RecordedBenchesTest {
     private static String told(Script script, String name, String title) throws IOException {
         Consultation[] last = new Consultation[1];
         ScriptedDoor door = new ScriptedDoor(script::type, 80, false);
-        PlanJob job = new PlanJob(KNOWLEDGE, () -> script.now, run -> "Kept as a run of your own.", (c, rest) -> {
-            last[0] = c;
-            return "The sheet is in " + rest.split(" ")[0] + ". Print it, or open it in a browser.";
-        });
+        PlanJob job = new PlanJob(
+                KNOWLEDGE, () -> script.now, run -> "Kept as a run of your own.", m -> Map.of(), (c, rest) -> {
+                    last[0] = c;
+                    return "The sheet is in " + rest.split(" ")[0] + ". Print it, or open it in a browser.";
+                });
         new Conversation(new NowDoor(door, KNOWLEDGE::emergencies), job, null, Answers.NONE).run();
         Sheet sheet = SheetMaker.of(last[0], KNOWLEDGE, title, Optional.empty(), "Made by Pourwright.");
         same(name + ".sheet.txt", String.join("\n", SheetPage.lines(sheet)) + "\n");

@@ -332,7 +332,7 @@ class RuleHouseTest {
     @Test
     void aPlaceholderCanBeFilled() {
         Set<String> known = figures();
-        known.addAll(List.of("material", "gauge-target", "first-can", "second-can"));
+        known.addAll(List.of("material", "gauge-target", "first-can", "second-can", "cans-first", "cans-second"));
         KNOWLEDGE.guidelines().keySet().forEach(g -> known.add("guideline:" + g));
         assertThat(faults(r -> missing(placeholders(r).toList(), known, "placeholder")))
                 .isEmpty();
