@@ -16,6 +16,7 @@ import pourwright.rulebook.RuleText;
  */
 final class Reach {
     private final Set<String> questions = new TreeSet<>();
+    private final Set<String> figures = new TreeSet<>();
     private final Set<String> methodsSeen = new HashSet<>();
     private final List<RuleText> rules = new ArrayList<>();
     private boolean closed = true;
@@ -40,6 +41,11 @@ final class Reach {
     /** True when only the answers to {@link #questions} can bear on it. */
     boolean closed() {
         return closed;
+    }
+
+    /** Ids of the figures that rules on the way compare. */
+    Set<String> figures() {
+        return figures;
     }
 
     /** Ids of the questions that rules on the way name. */
@@ -106,7 +112,10 @@ final class Reach {
                 methods.forEach(m -> method(m, false));
             }
             // What a figure rests on is known only when it is computed.
-            default -> closed = false;
+            default -> {
+                closed = false;
+                fact.tests().forEach(t -> named(t, "id", figures));
+            }
         }
         if (questions.contains("ratio-by")) {
             questions.add("mix-ratio");

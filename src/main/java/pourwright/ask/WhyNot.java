@@ -21,8 +21,8 @@ import pourwright.rulebook.Verb;
 
 /**
  * Looks for the smallest sets of other answers under which a plan would advise something. Single answers come first, then
- * pairs, then, where a pair is not enough, some threes. The rule's own conditions say which pairs to try first; whether
- * one works is always left to the advisor. Deterministic, and bounded.
+ * pairs, then, where a pair is not enough, more together. The rule's own conditions say what to try first; whether it
+ * works is always left to the advisor. Deterministic, and bounded.
  */
 public final class WhyNot {
     /** Plans tried at most: at a millisecond each the answer comes within a few seconds. */
@@ -31,16 +31,20 @@ public final class WhyNot {
     /** Kept back for making what was found as small as it can be. */
     private static final int FOR_LEAST = 400;
 
-    private static final int FOR_THREES = 300;
+    /** Kept back for more than two answers together. */
+    private static final int FOR_TOGETHER = 300;
+
+    /** Nobody changes more at once to come by one piece of advice. */
+    private static final int MOST_TOGETHER = 5;
 
     /** Values tried in one direction before the nearest that works is looked for. */
-    private static final int SAMPLES = 6;
+    private static final int SAMPLES = 4;
 
-    /** Pairs, or threes, of questions that are enough. */
+    /** Pairs, or larger sets, of questions that are enough. */
     private static final int ENOUGH = 4;
 
-    /** Where a three is put together from more candidates than this, the rest are left. */
-    private static final int MOST_CANDIDATES = 40;
+    /** Answers tried for each condition where more than two answers are put together. */
+    private static final int MOST_CANDIDATES = 6;
 
     private final Consultation before;
     private final Answers answers;
@@ -84,7 +88,9 @@ public final class WhyNot {
             return new WhyNotAnswer(before, wanted, true, null, List.of(), List.of(), List.of(), 0, false, true);
         }
         for (Question q : knowledge.questions()) {
-            if (!reach.closed() || reach.questions().contains(q.id())) {
+            // What no interview asks about is an answer here only where the rule itself asks.
+            boolean usual = !reach.closed() && (q.asked() || answers.has(q.id()));
+            if (usual || reach.questions().contains(q.id()) || reach.figures().contains(q.id())) {
                 single(q);
             }
         }
@@ -92,7 +98,7 @@ public final class WhyNot {
             pairs(found.isEmpty());
         }
         if (found.isEmpty()) {
-            threes();
+            together();
         }
         List<Way> ways = new ArrayList<>();
         for (List<Setting> set : found) {
@@ -132,7 +138,10 @@ public final class WhyNot {
     /** All other answers to one question. */
     private void single(Question q) {
         Settings settings = Settings.of(q, before, knowledge);
-        settings.choices().forEach(this::alone);
+        // That a plan whose size nobody knows has no fault is no answer to anybody.
+        settings.choices().stream()
+                .filter(s -> wanted.kind() != Wanted.Kind.VERDICT || s.grade() != Setting.Grade.UNKNOWN)
+                .forEach(this::alone);
         List<Setting> nearest = new ArrayList<>();
         for (List<Setting> steps : settings.directions()) {
             steps.forEach(s -> direction.put(s, steps));
@@ -221,7 +230,7 @@ public final class WhyNot {
                 if (enough.size() >= ENOUGH) {
                     return;
                 }
-                if (plans.count() >= MOST_TRIED - FOR_LEAST - FOR_THREES) {
+                if (plans.count() >= MOST_TRIED - FOR_LEAST - FOR_TOGETHER) {
                     return;
                 }
                 List<Setting> pair = List.of(some.get(p[0]).setting, some.get(p[1]).setting);
@@ -281,36 +290,46 @@ public final class WhyNot {
         return set;
     }
 
-    /** Three answers that between them meet every condition of one way to come by it. */
-    private void threes() {
+    /** Answers that between them meet every condition of one way to come by it. */
+    private void together() {
         Set<Set<String>> enough = new HashSet<>();
-        int start = plans.count();
         long[] now = plans.lacking(before);
-        for (int a = 0; a < now.length && enough.isEmpty(); a++) {
-            int way = a;
-            List<Candidate> some = candidates.stream()
-                    .filter(c -> (now[way] & ~c.lacking[way]) != 0)
-                    .sorted(Comparator.comparingInt((Candidate c) -> Long.bitCount(c.lacking[way]))
-                            .thenComparing(c -> c.setting.grade()))
-                    .limit(MOST_CANDIDATES)
-                    .toList();
-            for (int i = 0; i < some.size(); i++) {
-                for (int j = i + 1; j < some.size(); j++) {
-                    for (int k = j + 1; k < some.size(); k++) {
-                        List<Setting> set = List.of(some.get(i).setting, some.get(j).setting, some.get(k).setting);
-                        long lacking = some.get(i).lacking[way] & some.get(j).lacking[way] & some.get(k).lacking[way];
-                        if (lacking != 0 || questions(set).size() < set.size() || enough.contains(questions(set))) {
-                            continue;
-                        }
-                        if (plans.count() - start >= FOR_THREES || enough.size() >= ENOUGH) {
-                            return;
-                        }
-                        if (holds(set)) {
-                            keep(set, enough);
-                        }
-                    }
-                }
+        int start = plans.count();
+        List<Integer> ways = new ArrayList<>();
+        for (int way = 0; way < now.length; way++) {
+            ways.add(way);
+        }
+        ways.sort(Comparator.comparingInt(way -> Long.bitCount(now[way])));
+        for (int way : ways) {
+            if (Long.bitCount(now[way]) <= MOST_TOGETHER && enough.size() < ENOUGH) {
+                cover(way, now[way], List.of(), start, enough);
             }
+        }
+    }
+
+    private void cover(int way, long open, List<Setting> set, int start, Set<Set<String>> enough) {
+        if (enough.size() >= ENOUGH || plans.count() - start >= FOR_TOGETHER) {
+            return;
+        }
+        if (open == 0) {
+            if (holds(set)) {
+                keep(set, enough);
+            }
+            return;
+        }
+        long bit = Long.lowestOneBit(open);
+        Set<String> taken = questions(set);
+        List<Candidate> some = candidates.stream()
+                .filter(c -> (c.lacking[way] & bit) == 0 && !taken.contains(c.setting.question()))
+                .sorted(Comparator.comparing((Candidate c) -> c.setting.grade())
+                        .thenComparingInt(c -> Long.bitCount(open & c.lacking[way]))
+                        .thenComparingInt(c -> c.setting.far()))
+                .limit(MOST_CANDIDATES)
+                .toList();
+        for (Candidate c : some) {
+            List<Setting> more = new ArrayList<>(set);
+            more.add(c.setting);
+            cover(way, open & c.lacking[way], more, start, enough);
         }
     }
 

@@ -55,17 +55,30 @@ final class HelpPage {
         return usage.description()[0].split("[.:]", 2)[0] + ".";
     }
 
-    /** Each word with what it does, in short. */
+    /** Each word with what it does, in short; two that follow each other share a line where both have room. */
     private static String words(CommandLine line) {
         StringBuilder out = new StringBuilder();
-        line.getSubcommands().forEach((name, word) -> {
-            UsageMessageSpec usage = word.getCommandSpec().usageMessage();
-            if (!usage.hidden()) {
-                out.append("  ").append(name).append(" ".repeat(WORD_COLUMN - name.length()));
-                out.append(inShort(usage)).append("\n");
+        String waiting = "";
+        for (var e : line.getSubcommands().entrySet()) {
+            UsageMessageSpec usage = e.getValue().getCommandSpec().usageMessage();
+            if (usage.hidden()) {
+                continue;
             }
-        });
-        return out.toString();
+            String name = e.getKey();
+            String word = "  " + name + " ".repeat(WORD_COLUMN - name.length()) + inShort(usage);
+            if (!waiting.isEmpty() && word.length() <= WIDTH / 2) {
+                out.append(waiting)
+                        .append(" ".repeat(WIDTH / 2 - waiting.length()))
+                        .append(word)
+                        .append("\n");
+                waiting = "";
+            } else {
+                out.append(waiting).append(waiting.isEmpty() ? "" : "\n");
+                waiting = word.length() < WIDTH / 2 ? word : "";
+                out.append(waiting.isEmpty() ? word + "\n" : "");
+            }
+        }
+        return out.append(waiting).append(waiting.isEmpty() ? "" : "\n").toString();
     }
 
     /** Where a word has many options of its own, those that every job takes are named in a line. */

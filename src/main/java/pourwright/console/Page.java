@@ -198,7 +198,7 @@ public final class Page {
         return out;
     }
 
-    private static String clock(double seconds) {
+    static String clock(double seconds) {
         if (Double.isInfinite(seconds)) {
             return "never";
         }

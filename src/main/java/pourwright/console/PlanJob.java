@@ -14,6 +14,7 @@ import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Difference;
 import pourwright.advice.Verdict;
+import pourwright.ask.Deciding;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
 import pourwright.course.Course;
@@ -26,6 +27,7 @@ import pourwright.interview.Interviewer;
 import pourwright.interview.Slip;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.OwnRun;
+import pourwright.knowledge.Question;
 import pourwright.rulebook.RuleBook;
 
 /** The planning of one pour. */
@@ -142,6 +144,11 @@ public final class PlanJob implements Job {
     }
 
     @Override
+    public List<String> settles(Question question, Answers answers, int width) {
+        return new AskPage(knowledge, width).differs(Deciding.of(question, withTimePassed(answers), knowledge));
+    }
+
+    @Override
     public Optional<String> tooEarly(Answers answers) {
         return answers.get("material").isEmpty()
                 ? Optional.of("The liquid is needed first: nothing can be planned without it.")
@@ -185,6 +192,9 @@ public final class PlanJob implements Job {
                     "more",
                     "cautions",
                     "how NUMBER",
+                    "why QUESTION",
+                    "why-not WHAT",
+                    "sensitive",
                     "what-if ID=VALUE",
                     "fix",
                     "map",
@@ -203,6 +213,16 @@ public final class PlanJob implements Job {
                 case "cautions" -> Optional.of(page.cautions());
                 case "how" -> Optional.of(page.how(rest));
                 case "what-if" -> Optional.of(whatIf(rest));
+                case "why-not" -> Optional.of(new AskPage(knowledge, width).whyNot(rest, c));
+                case "sensitive" -> Optional.of(new AskPage(knowledge, width).sensitive(c));
+                case "why" ->
+                    rest.isBlank()
+                            ? Optional.empty()
+                            : Optional.of(
+                                    rest.matches("\\d{1,4}")
+                                            ? page.how(rest)
+                                            : new AskPage(knowledge, width).why(rest, c.answers()));
+                case "rule" -> Optional.of(new RulePage(knowledge, width).lines(rest, c));
                 case "fix" -> Optional.of(FixPage.typed(rest, c, knowledge, width));
                 case "course" -> Optional.of(new CoursePage(Course.of(c, knowledge), width, plain).lines());
                 case "map" -> Optional.of(MapPage.lines(c, knowledge, width, plain));

@@ -43,8 +43,7 @@ final class Asked {
     /** The plans among the recorded cases. */
     static List<Consultation> recorded() {
         try (Stream<Path> files = Files.list(Path.of("transcripts-of-cases"))) {
-            return files
-                    .filter(f -> f.toString().endsWith(".case.json"))
+            return files.filter(f -> f.toString().endsWith(".case.json"))
                     .filter(f -> CaseFile.wordOf(f).equals("plan"))
                     .sorted()
                     .map(f -> Advisor.consult(CaseFile.read(f, "plan", READER).answers(), KNOWLEDGE))
