@@ -32,23 +32,23 @@ import pourwright.knowledge.Question;
         header = {
             "  pourwright ask --answers job.json --why-not pressure-cure",
             "  pourwright ask --case ear.case.json --sensitive --json",
-            "  pourwright ask material=tin-silicone kit=vacuum --what-if kit=both --why pot-life"
+            "  pourwright ask material=tin-silicone --what-if kit=both --why pot-life"
         },
-        description = "Ask about a plan: why not something else, what to measure next, what an answer would alter.",
-        footer = "Several may be asked at once; one asked for twice is answered twice.")
+        description = "Ask about a plan: why not something else, what to measure, what would differ.",
+        footer = "Several may be asked at once.")
 final class AskCommand extends JobCommand {
     private Knowledge knowledge;
 
-    @Option(names = "--how", paramLabel = "FINDING", description = "Where a piece of advice comes from.")
+    @Option(names = "--how", paramLabel = "ID", description = "Where a piece of advice comes from.")
     private List<String> how = new ArrayList<>();
 
-    @Option(names = "--why", paramLabel = "QUESTION", description = "What the answer to a question would settle.")
+    @Option(names = "--why", paramLabel = "ID", description = "What the answer to a question would settle.")
     private List<String> why = new ArrayList<>();
 
     @Option(names = "--why-not", paramLabel = "WHAT", description = "When a rule, method or verdict would be advised.")
     private List<String> whyNot = new ArrayList<>();
 
-    @Option(names = "--what-if", paramLabel = "ID=VALUE", description = "What would differ; several go together.")
+    @Option(names = "--what-if", paramLabel = "A=B", description = "What would differ; several go together.")
     private List<String> whatIf = new ArrayList<>();
 
     @Option(names = "--sensitive", description = "Which uncertain answer to measure next.")

@@ -106,11 +106,13 @@ public final class AskPage {
                 .forEach(say -> out.addAll(wrap(say, "  against it: ", "    ")));
         if (a.rule() != null && !a.lacking().isEmpty()) {
             List<String> conditions = new RuleProse(knowledge, Map.of()).conditions(a.rule());
-            String rule = a.wanted().kind() == Wanted.Kind.METHOD
-                    ? " for \"" + a.rule().card().says() + "\" ("
-                            + a.rule().card().id() + ")"
-                    : "";
-            a.lacking().forEach(i -> out.addAll(wrap(conditions.get(i), "  not met" + rule + ": ", "    ")));
+            if (a.wanted().kind() == Wanted.Kind.METHOD) {
+                out.addAll(wrap(
+                        "\"" + a.rule().card().says() + "\" (" + a.rule().card().id() + ").",
+                        "The rule that comes nearest: ",
+                        "  "));
+            }
+            a.lacking().forEach(i -> out.addAll(wrap(conditions.get(i), "  not met: ", "    ")));
         }
         if (a.ways().isEmpty()) {
             out.addAll(wrap(none(a), "", ""));
