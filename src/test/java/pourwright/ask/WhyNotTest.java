@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import pourwright.advice.Advisor;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
+import pourwright.advice.Facts;
 import pourwright.facts.Answers;
 import pourwright.knowledge.Question;
 import pourwright.testing.Generated;
@@ -21,7 +22,7 @@ class WhyNotTest {
     private static final int CHECKED = Integer.getInteger("pourwright.whynots", 30);
 
     /** A search over figures tries hundreds of plans: the usual build makes only some of them. */
-    private static final int OVER_FIGURES = Math.max(8, CHECKED / 4);
+    private static final int OVER_FIGURES = Math.max(4, CHECKED / 8);
 
     private static final String[] SMALL_CUP = {
         "material=tin-silicone",
@@ -153,40 +154,34 @@ class WhyNotTest {
         assertThat(a.lacking()).isNotEmpty();
     }
 
-    /** Where a rule looks at choices alone, "none does" is a proof; it is checked by trying every pair here, too. */
+    /** Where a rule looks at choices alone and three are offered, no two do: every pair is tried here once more. */
     @Test
-    void whatIsCalledProvedIsProved() {
-        int proofs = 0;
-        for (String[] job : List.of(
-                new String[] {"material=tin-silicone", "kit=neither"}, new String[] {"material=wax", "kit=neither"})) {
-            Consultation c = Asked.plan(job);
-            for (Wanted w : WantedWords.all(Asked.KNOWLEDGE)) {
-                if (proofs >= 3
-                        || w.holds(c)
-                        || !Reach.of(w).closed()
-                        || Reach.of(w).questions().size() > 4) {
-                    continue;
-                }
-                WhyNotAnswer a = WhyNot.of(c, w, Asked.KNOWLEDGE);
-                if (a.proved()) {
-                    proofs++;
-                    List<Setting> settings = Reach.of(w).questions().stream()
-                            .flatMap(id ->
-                                    Settings.of(Asked.KNOWLEDGE.question(id).orElseThrow(), c, Asked.KNOWLEDGE)
-                                            .choices()
-                                            .stream())
-                            .toList();
-                    for (Setting x : settings) {
-                        for (Setting y : settings) {
-                            assertThat(holds(w, in(List.of(x, y), c.answers())))
-                                    .as("%s with %s and %s", w, x, y)
-                                    .isFalse();
-                        }
-                    }
-                }
+    void noPairDoesWhereMoreThanTwoAnswersAreOffered() {
+        Consultation c = Asked.plan("material=tin-silicone");
+        List<Object> facts = Facts.of(c, Asked.KNOWLEDGE);
+        Wanted wanted = WantedWords.all(Asked.KNOWLEDGE).stream()
+                .filter(w -> w.kind() == Wanted.Kind.FINDING)
+                .filter(w -> {
+                    Reach r = Reach.of(w);
+                    return r.closed()
+                            && r.questions().size() <= 4
+                            && r.alternatives().get(0).missing(facts).size() >= 3;
+                })
+                .findFirst()
+                .orElseThrow();
+        WhyNotAnswer a = WhyNot.of(c, wanted, Asked.KNOWLEDGE);
+        assertThat(a.ways()).allMatch(w -> w.changes().size() > 2);
+        List<Setting> settings = Reach.of(wanted).questions().stream()
+                .flatMap(id ->
+                        Settings.of(Asked.KNOWLEDGE.question(id).orElseThrow(), c, Asked.KNOWLEDGE).choices().stream())
+                .toList();
+        for (Setting x : settings) {
+            for (Setting y : settings) {
+                assertThat(holds(wanted, in(List.of(x, y), c.answers())))
+                        .as("%s with %s and %s", wanted, x, y)
+                        .isFalse();
             }
         }
-        assertThat(proofs).isPositive();
     }
 
     @Test
