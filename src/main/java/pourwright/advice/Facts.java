@@ -10,6 +10,8 @@ import pourwright.facts.Answers;
 import pourwright.facts.Figure;
 import pourwright.facts.Limits;
 import pourwright.facts.Material;
+import pourwright.facts.Method;
+import pourwright.facts.Refused;
 import pourwright.facts.Said;
 import pourwright.facts.Unknown;
 import pourwright.figures.FigureValue;
@@ -37,6 +39,15 @@ public final class Facts {
         }
         Limits limits = knowledge.limits();
         figures.values().forEach(v -> facts.add(figure(v, limits)));
+        return facts;
+    }
+
+    /** The facts that a finished plan was judged by. */
+    public static List<Object> of(Consultation c, Knowledge knowledge) {
+        MaterialClass material = knowledge.materials().get(c.answers().choice("material"));
+        List<Object> facts = ofPlan(c.answers(), knowledge, material, c.figures());
+        c.methods().forEach(m -> facts.add(new Method(m)));
+        c.refused().forEach(r -> facts.add(new Refused(r)));
         return facts;
     }
 

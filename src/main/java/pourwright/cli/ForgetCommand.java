@@ -26,7 +26,7 @@ import pourwright.console.Wrap;
             "  pourwright forget history                     # conversations, runs and kit tests",
             "  pourwright forget all                         # everything in the folder that is yours"
         },
-        description = "Delete what is kept of you. It asks first, and only the words typed in full delete.",
+        description = "Delete what is kept. It asks first, and only the words typed in full delete.",
         footer = "Nothing ever leaves this machine: what is deleted here is gone.")
 final class ForgetCommand implements Callable<Integer> {
     private static final int SHOWN = 12;

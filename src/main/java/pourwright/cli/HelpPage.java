@@ -66,7 +66,7 @@ final class HelpPage {
         return usage.description()[0].split("[.:]", 2)[0] + ".";
     }
 
-    /** Each word with what it does, in short. */
+    /** Each word with what it does, in short; two that follow each other share a line where both have room. */
     private static String words(CommandLine line) {
         StringBuilder out = new StringBuilder();
         int open = 0;

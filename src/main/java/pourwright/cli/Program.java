@@ -30,7 +30,8 @@ import pourwright.rulebook.RuleBook;
 /** What every command needs: streams, environment, where the knowledge lies; and what becomes of faults. */
 final class Program {
     /** Words that consult: the rule bases are built while the command line and the knowledge are read. */
-    private static final Set<String> NEED_RULES = Set.of("plan", "vents", "kit", "resume", "replay", "rules", "stock");
+    private static final Set<String> NEED_RULES =
+            Set.of("plan", "vents", "kit", "resume", "replay", "rules", "stock", "ask", "rule");
 
     private final InputStream in;
     private final PrintStream out;
@@ -148,6 +149,9 @@ final class Program {
         words.put("stock", () -> new StockCommand(this));
         words.put("now", () -> new NowCommand(this));
         words.put("figure", () -> new FigureCommand(this));
+        words.put("ask", () -> new AskCommand(this));
+        words.put("define", () -> new DefineCommand(this));
+        words.put("rule", () -> new RuleCommand(this));
         words.put("questions", () -> new QuestionsCommand(this));
         words.put("rules", () -> new RulesCommand(this));
         words.put("check", () -> new CheckCommand(this));

@@ -38,7 +38,7 @@ public final class Conversation {
             List.of("why", "back", "help", "answers", "change", "enough", "don't know", "quit");
     private static final List<String> REVIEW_WORDS = List.of("change", "back", "answers", "help", "quit");
     private static final List<String> RESULT_WORDS =
-            List.of("answers", "change NUMBER", "again", "define WORD", "save NAME", "back", "quit");
+            List.of("answers", "change NUMBER", "again", "define WORD", "rule ID", "why", "save NAME", "back", "quit");
 
     /** Answers that the stock gives, and that belong to one liquid only. */
     private static final List<String> STOCK = List.of("cans-first", "cans-second");
@@ -396,6 +396,10 @@ public final class Conversation {
                 throw new Quit();
             } else if (word.equals("why") || word.equals("why?")) {
                 next.reasons().forEach(this::say);
+                job.settles(q, answers, door.width()).forEach(door::say);
+                continue;
+            } else if (word.startsWith("define ")) {
+                define(line.substring("define ".length()).strip());
                 continue;
             } else if (word.equals("help")) {
                 help(q);
@@ -665,6 +669,10 @@ public final class Conversation {
                 verb = meant ? verb : word;
                 rest = meant ? line.substring("what if ".length()).strip() : rest;
             }
+            if (verb.equals("why") && word.startsWith("why not ")) {
+                verb = "why-not";
+                rest = line.substring("why not ".length()).strip();
+            }
             switch (verb) {
                 case "quit", "exit" -> {
                     keeping.end();
@@ -686,7 +694,17 @@ public final class Conversation {
                         return Optional.empty();
                     }
                 }
-                case "why" -> say("\"how 1\" explains the first piece of advice, \"how 2\" the second, and so on.");
+                case "rule" ->
+                    shown.say(verb, rest)
+                            .orElse(new RulePage(knowledge, door.width()).lines(rest, null))
+                            .forEach(door::say);
+                case "why" -> {
+                    Optional<List<String>> why = shown.say(verb, rest);
+                    why.ifPresent(lines -> lines.forEach(door::say));
+                    if (why.isEmpty()) {
+                        say("\"how 1\" explains the first piece of advice, \"how 2\" the second, and so on.");
+                    }
+                }
                 default -> {
                     Optional<List<String>> lines = shown.say(verb, rest);
                     if (lines.isEmpty() && aside(line)) {
@@ -725,13 +743,7 @@ public final class Conversation {
     }
 
     private void define(String term) {
-        String wanted = term.toLowerCase(Locale.ROOT);
-        Optional<String> found = knowledge.terms().entrySet().stream()
-                .filter(e -> e.getKey().equalsIgnoreCase(wanted)
-                        || e.getValue().also().stream().anyMatch(a -> a.equalsIgnoreCase(wanted)))
-                .map(e -> e.getKey() + ": " + e.getValue().means())
-                .findFirst();
-        say(found.orElse("The glossary has no word \"" + Clean.quoted(term) + "\"."));
+        new TermPage(knowledge, door.width()).lines(term).forEach(door::say);
     }
 
     private void save(String name) {

@@ -148,7 +148,15 @@ public final class DiagnoseJob implements Job {
         @Override
         public List<String> words() {
             return List.of(
-                    "how NUMBER", "causes", "prevent NUMBER", "otherwise", "cautions", "figures", "rules", "sources");
+                    "how NUMBER",
+                    "causes",
+                    "prevent NUMBER",
+                    "otherwise",
+                    "why-not CAUSE",
+                    "cautions",
+                    "figures",
+                    "rules",
+                    "sources");
         }
 
         @Override
@@ -157,6 +165,7 @@ public final class DiagnoseJob implements Job {
                 case "how" -> Optional.of(page.how(rest));
                 case "causes", "more" -> Optional.of(page.causes());
                 case "prevent" -> Optional.of(page.prevent(rest));
+                case "why-not" -> Optional.of(page.whyNot(rest));
                 case "otherwise" -> Optional.of(page.otherwise());
                 case "cautions" -> Optional.of(page.cautions());
                 case "figures" -> Optional.of(page.figures());

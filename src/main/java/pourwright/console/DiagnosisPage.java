@@ -3,11 +3,14 @@ package pourwright.console;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import pourwright.advice.Finding;
+import pourwright.advice.Nearest;
 import pourwright.advice.Wording;
 import pourwright.diagnosis.Diagnoser;
 import pourwright.diagnosis.Diagnosis;
@@ -249,6 +252,74 @@ public final class DiagnosisPage {
                     "  "));
         }
         return out;
+    }
+
+    /** Why a cause does not come first, and what would put it there. */
+    public List<String> whyNot(String typed) {
+        Optional<String> cause = causeCalled(typed);
+        if (cause.isEmpty()) {
+            return wrap(
+                    "Say which cause: \"why-not warp\" or a name that \"causes\" lists."
+                            + (typed.isBlank() ? "" : " None comes near \"" + Clean.quoted(typed) + "\"."),
+                    "",
+                    "");
+        }
+        String name = k.causes().get(cause.get()).name();
+        if (!d.ranked().isEmpty() && d.ranked().get(0).cause().id().equals(cause.get())) {
+            return wrap("It comes first already: \"how 1\" explains it.", "", "");
+        }
+        List<String> out = new ArrayList<>();
+        if (d.ruledOut().contains(cause.get())) {
+            return wrap(Words.upper(name) + " is impossible with this liquid or way of working.", "", "");
+        }
+        d.ranked().stream()
+                .filter(r -> r.cause().id().equals(cause.get()))
+                .findFirst()
+                .ifPresent(r -> {
+                    out.addAll(wrap(
+                            Words.upper(name) + ": " + Words.chance(r.probability()) + ", about "
+                                    + Math.round(r.probability() * 100) + " in 100.",
+                            "",
+                            ""));
+                    r.evidence().stream()
+                            .filter(e -> e.decibans() < 0)
+                            .forEach(e -> out.addAll(wrap(e.conclusion().rule().because(), "  against it: ", "    ")));
+                });
+        Diagnosis.Wish wish = diagnoser.whyNot(d.answers(), cause.get());
+        if (wish.sets().isEmpty()) {
+            out.addAll(wrap(
+                    "No one or two observations were found that would put it first; " + wish.tried() + " were tried.",
+                    "",
+                    ""));
+            return out;
+        }
+        out.addAll(wrap("It would come first if you had seen:", "", ""));
+        for (List<Diagnosis.Otherwise> set : wish.sets()) {
+            out.addAll(wrap(
+                    set.stream()
+                            .map(o -> o.question() + " = "
+                                    + text(base.question(o.question()).orElseThrow(), o.choice()))
+                            .collect(Collectors.joining("; and ")),
+                    "  * ",
+                    "    "));
+        }
+        return out;
+    }
+
+    private Optional<String> causeCalled(String typed) {
+        String id = typed.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
+        if (k.causes().containsKey(id)) {
+            return Optional.of(id);
+        }
+        Map<String, String> names = new TreeMap<>();
+        k.causes().forEach((cause, c) -> names.put(cause, c.name()));
+        return names.entrySet().stream()
+                .filter(e -> e.getValue().equalsIgnoreCase(typed.strip()))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .or(() -> typed.isBlank()
+                        ? Optional.empty()
+                        : Nearest.of(typed, names).stream().findFirst());
     }
 
     private List<String> cautionIds() {

@@ -8,22 +8,25 @@ import pourwright.advice.Finding;
 import pourwright.advice.Wording;
 import pourwright.figures.FigureValue;
 import pourwright.knowledge.Knowledge;
+import pourwright.units.Show;
 
 /** A difference as lines of text: the verdict first, then what is new, what is gone, and the figures. */
-final class DifferencePage {
+public final class DifferencePage {
     private static final int MOST_FIGURES = 12;
+    private static final int MOST_STEPS = 6;
 
     private final Difference d;
     private final Knowledge knowledge;
     private final int width;
 
-    DifferencePage(Difference d, Knowledge knowledge, int width) {
+    public DifferencePage(Difference d, Knowledge knowledge, int width) {
         this.d = d;
         this.knowledge = knowledge;
         this.width = width;
     }
 
-    List<String> lines() {
+    /** All of it. */
+    public List<String> lines() {
         List<String> out = new ArrayList<>();
         if (d.nothing()) {
             return wrap("Nothing would change.", "", "");
@@ -43,8 +46,24 @@ final class DifferencePage {
                                 + shown(d.after().figures().get(id), after),
                         "  " + id + ": ",
                         "    ")));
+        List<Difference.Moved> steps = d.steps();
+        steps.stream().limit(MOST_STEPS).forEach(m -> out.addAll(wrap(moved(m), "  timetable: ", "    ")));
+        if (steps.size() > MOST_STEPS) {
+            out.addAll(wrap(
+                    "and " + (steps.size() - MOST_STEPS) + " more steps at other times.", "  timetable: ", "    "));
+        }
         out.addAll(wrap("Nothing was changed. \"change NUMBER\" changes an answer for good.", "", ""));
         return out;
+    }
+
+    private static String moved(Difference.Moved m) {
+        if (m.before() == null) {
+            return m.id() + " at " + Show.clock(m.after().atS().typical()) + ", new.";
+        }
+        return m.id() + " at " + Show.clock(m.before().atS().typical())
+                + (m.after() == null
+                        ? ", then no more."
+                        : ", then at " + Show.clock(m.after().atS().typical()) + ".");
     }
 
     private boolean computed(String id) {

@@ -7,6 +7,7 @@ import java.util.function.BiConsumer;
 import pourwright.facts.Answers;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.Question;
 
 /** What a conversation is about: which question comes next, and what it ends in. */
 public interface Job {
@@ -47,6 +48,11 @@ public interface Job {
     /** The questions whose answers matter now; all that were answered unless the job knows better. */
     default Set<String> relevant(Answers answers) {
         return answers.all().keySet();
+    }
+
+    /** What the answer to a question would settle, as lines; none where it cannot be tried. */
+    default List<String> settles(Question question, Answers answers, int width) {
+        return List.of();
     }
 
     /** Why it is too early for a result, as one sentence; none when there can be one. */

@@ -19,6 +19,7 @@ import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Difference;
 import pourwright.advice.Verdict;
+import pourwright.ask.Deciding;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
 import pourwright.course.Course;
@@ -33,6 +34,7 @@ import pourwright.interview.Slip;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeFault;
 import pourwright.knowledge.OwnRun;
+import pourwright.knowledge.Question;
 import pourwright.rulebook.RuleBook;
 import pourwright.stock.Can;
 import pourwright.stock.Cans;
@@ -227,6 +229,11 @@ public final class PlanJob implements Job {
     }
 
     @Override
+    public List<String> settles(Question question, Answers answers, int width) {
+        return new AskPage(knowledge, width).differs(Deciding.of(question, withTimePassed(answers), knowledge));
+    }
+
+    @Override
     public Optional<String> tooEarly(Answers answers) {
         return answers.get("material").isEmpty()
                 ? Optional.of("The liquid is needed first: nothing can be planned without it.")
@@ -275,6 +282,9 @@ public final class PlanJob implements Job {
                     "more",
                     "cautions",
                     "how NUMBER",
+                    "why QUESTION",
+                    "why-not WHAT",
+                    "sensitive",
                     "what-if ID=VALUE",
                     "fix",
                     "map",
@@ -298,6 +308,16 @@ public final class PlanJob implements Job {
                 case "cautions" -> Optional.of(page.cautions());
                 case "how" -> Optional.of(page.how(rest));
                 case "what-if" -> Optional.of(whatIf(rest));
+                case "why-not" -> Optional.of(new AskPage(knowledge, width).whyNot(rest, c));
+                case "sensitive" -> Optional.of(new AskPage(knowledge, width).sensitive(c));
+                case "why" ->
+                    rest.isBlank()
+                            ? Optional.empty()
+                            : Optional.of(
+                                    rest.matches("\\d{1,4}")
+                                            ? page.how(rest)
+                                            : new AskPage(knowledge, width).why(rest, c.answers()));
+                case "rule" -> Optional.of(new RulePage(knowledge, width).lines(rest, c));
                 case "fix" -> Optional.of(FixPage.typed(rest, c, knowledge, width));
                 case "course" ->
                     Optional.of(new CoursePage(Course.of(c, knowledge), Amounts.of(c.answers()), width, plain).lines());

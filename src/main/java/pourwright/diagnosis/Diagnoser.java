@@ -91,6 +91,11 @@ public final class Diagnoser {
         return Turned.by(k, state(answers));
     }
 
+    /** The observations that would put this cause first: one alone, else two together; at most three sets. */
+    public Diagnosis.Wish whyNot(Answers answers, String cause) {
+        return new Wished(this, state(answers), cause).find(k);
+    }
+
     /** The next observation worth making, or none when the asking should stop. */
     public Optional<NextObservation> next(Answers answers) {
         return NextObservation.after(this, state(answers));

@@ -55,6 +55,19 @@ public record Diagnosis(
      */
     public record Otherwise(String question, String choice, String cause) {}
 
+    /**
+     * Observations that would put one given cause first.
+     *
+     * @param cause the id of the cause
+     * @param sets the smallest sets found, each enough by itself; none when the cause leads already or none was found
+     * @param tried how many diagnoses were made for it
+     */
+    public record Wish(String cause, List<List<Otherwise>> sets, int tried) {
+        public Wish {
+            sets = List.copyOf(sets);
+        }
+    }
+
     /** Ids of the rules that fired, sorted, each once. */
     public List<String> rulesFired() {
         return conclusions.stream().map(c -> c.rule().id()).distinct().sorted().toList();

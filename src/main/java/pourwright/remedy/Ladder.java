@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Round values between what is and how far a workshop goes, the smallest change first. */
-final class Ladder {
+public final class Ladder {
     /** Rungs of one decade: values that people say, about a tenth apart. Common practice of round numbers. */
     private static final double[] ROUND = {
         1, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3, 3.5, 4, 4.5, 5, 5.5, 6, 7, 8, 9
@@ -16,7 +16,7 @@ final class Ladder {
     private Ladder() {}
 
     /** Values above zero, each about a tenth from the last. */
-    static List<Double> byRatio(double from, double to) {
+    public static List<Double> byRatio(double from, double to) {
         List<Double> rungs = new ArrayList<>();
         if (!(from > 0 && to > 0) || from == to) {
             return rungs;
@@ -39,7 +39,7 @@ final class Ladder {
     }
 
     /** Whole degrees. */
-    static List<Double> byDegree(double from, double to) {
+    public static List<Double> byDegree(double from, double to) {
         List<Double> rungs = new ArrayList<>();
         if (to > from) {
             for (double v = Math.floor(from) + 1; v <= to; v++) {

@@ -8,8 +8,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -142,6 +144,14 @@ public final class RuleBook {
                 && !c.startsWith(METHOD_PACKAGE)
                 && !c.startsWith(DIAGNOSIS_PACKAGE)
                 && !c.startsWith(KIT_PACKAGE));
+    }
+
+    /** The card of a rule of any base, by its id. */
+    public static Optional<RuleCard> card(String id) {
+        return Stream.of(method(), judge(), kit(), diagnosis())
+                .flatMap(b -> b.cards().stream())
+                .filter(c -> c.id().equals(id))
+                .findFirst();
     }
 
     /** The cards of all rules in this base. */

@@ -26,6 +26,7 @@ public final class SheetHtml {
             p, ul, ol, dl { margin: .15em 0 }
             ul, ol { padding-left: 1.4em }
             ul.ticks { list-style: none; padding-left: 0 }
+            ul.ticks label { display: flex; align-items: baseline } ul.ticks input { flex: none }
             .verdict { border: 1.5pt solid #000; padding: .25em .5em; margin: .3em 0 }
             .verdict strong { font-size: 1.15em }
             .two { display: flex; gap: 5mm } .two > section { flex: 1; min-width: 0 }
@@ -36,6 +37,7 @@ public final class SheetHtml {
             td.at { text-align: right; white-space: nowrap } td.clock { width: 4.2em }
             input[type=checkbox] { width: 1.1em; height: 1.1em; margin: 0 .4em 0 0; vertical-align: -.15em }
             input.t { width: 4em; border: 0; border-bottom: .8pt solid #000; font: inherit; background: #fff }
+            @media screen { body { padding: 6mm 4mm } }
             svg { display: block; max-width: 100%; max-height: 62mm; margin: .2em auto; height: auto }
             .cautions { font-size: .93em }
             .sign { display: flex; gap: 4mm; margin-top: .7em } .sign label { flex: 1; white-space: nowrap }
