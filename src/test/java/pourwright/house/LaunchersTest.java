@@ -31,9 +31,8 @@ class LaunchersTest {
     /** The words of the one command that calls Java, from its first switch to the class. */
     private static List<String> call(String launcher, String lineGoesOn) {
         String whole = launcher.replace("\r\n", "\n").replace(lineGoesOn + "\n", " ");
-        String line = whole.lines()
-                .filter(l -> l.contains(" pourwright.cli.Main "))
-                .collect(Collectors.joining("\n"));
+        String line =
+                whole.lines().filter(l -> l.contains(" pourwright.cli.Main ")).collect(Collectors.joining("\n"));
         List<String> words = new ArrayList<>();
         for (Matcher m = WORD.matcher(line); m.find(); ) {
             words.add(m.group());
@@ -59,7 +58,9 @@ class LaunchersTest {
         assertThat(windows().replace("\r\n", "")).doesNotContain("\r", "\n");
         assertThat(windows()).endsWith("\r\n");
         assertThat(posix()).startsWith("#!/bin/sh\n").doesNotContain("\r");
-        assertThat(Files.readString(BIN.resolve("quicken"))).startsWith("#!/bin/sh\n").doesNotContain("\r");
+        assertThat(Files.readString(BIN.resolve("quicken")))
+                .startsWith("#!/bin/sh\n")
+                .doesNotContain("\r");
     }
 
     @Test
