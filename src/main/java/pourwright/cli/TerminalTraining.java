@@ -41,11 +41,15 @@ final class TerminalTraining {
     /**
      * Runs it.
      *
-     * @param args the program's folder, and the list of classes to add to
+     * @param args the program's folder, the list of classes to add to, and the file that tells the launcher for which
+     *     folder and which Java the archive made from that list will be
      */
     public static void main(String[] args) throws IOException, InterruptedException {
         Path app = Path.of(args[0]);
         Path list = Path.of(args[1]);
+        Files.writeString(
+                Path.of(args[2]),
+                app.toRealPath() + "\n" + Path.of(System.getProperty("java.home"), "bin", "java") + "\n");
         if (!layOut(app.resolve("lib").resolve("native"))) {
             return;
         }

@@ -1,5 +1,7 @@
 package pourwright.knowledge;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,7 +34,8 @@ public record MaterialClass(
     public MaterialClass {
         says = List.copyOf(says);
         traits = Set.copyOf(traits);
-        values = Map.copyOf(values);
+        // In the order of the file: a copy by the library is in another order at each start.
+        values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
     }
 
     /**

@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -139,7 +139,7 @@ public final class Overlay {
         if (base == null) {
             throw new KnowledgeFault(t.where() + "/class: there is no class '" + name + "'");
         }
-        Map<String, Value> values = new HashMap<>(base.values());
+        Map<String, Value> values = new LinkedHashMap<>(base.values());
         t.map("values", Readings::value).forEach((id, v) -> values.put(id, v.with(Basis.DATA_SHEET)));
         List<String> says = t.texts("says");
         return new MaterialClass(

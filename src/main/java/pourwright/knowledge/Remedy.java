@@ -1,5 +1,7 @@
 package pourwright.knowledge;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -60,8 +62,9 @@ public record Remedy(
 
     public Remedy {
         from = List.copyOf(from);
-        when = Map.copyOf(when);
-        also = Map.copyOf(also);
+        // In the order of the file, at each start.
+        when = Collections.unmodifiableMap(new LinkedHashMap<>(when));
+        also = Collections.unmodifiableMap(new LinkedHashMap<>(also));
         forgets = List.copyOf(forgets);
         families = Set.copyOf(families);
         notFamilies = Set.copyOf(notFamilies);
