@@ -23,7 +23,8 @@ class WordsTest {
     void noFilePointsOutside() {
         List<String> found = new ArrayList<>();
         for (Path file : Tree.files()) {
-            String text = Tree.text(file);
+            // A picture is no text; what it shows stands in the file it was drawn from.
+            String text = file.toString().endsWith(".png") ? "" : Tree.text(file);
             for (Pattern p : FORBIDDEN) {
                 Matcher m = p.matcher(text);
                 while (m.find()) {
