@@ -107,6 +107,12 @@ public final class Amounts {
         return one(si, dimension, null);
     }
 
+    /** A pressure from true zero: in inches of mercury it says so, since a dial counts the other way. */
+    public String fromZero(double pa) {
+        String shown = one(pa, Dimension.PRESSURE);
+        return shown.endsWith("inHg") ? shown + " absolute" : shown;
+    }
+
     String one(double si, Dimension dimension, String wanted) {
         Dimension d = asPeopleSay(si, dimension);
         String unit = wanted == null ? unit(si, d) : wanted;

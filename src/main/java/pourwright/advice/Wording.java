@@ -186,7 +186,7 @@ public final class Wording {
     }
 
     /** A pressure from true zero in inches of mercury says so, with the mbar that an absolute gauge would show. */
-    private String level(String shown, double si) {
+    private static String level(String shown, double si) {
         return shown.endsWith("inHg") ? shown + " absolute (" + Amounts.USUAL.one(si, Dimension.PRESSURE) + ")" : shown;
     }
 
@@ -253,7 +253,8 @@ public final class Wording {
 
     private static String bare(double si, String unit, Dimension d) {
         String shown = Show.quantity(Amounts.rounded(si, unit, d), unit, d);
-        int join = shown.lastIndexOf('\u00a0');
+        // Of a unit of two words, such as "US gal", none may stay.
+        int join = shown.indexOf('\u00a0');
         return join < 0 ? shown : shown.substring(0, join);
     }
 

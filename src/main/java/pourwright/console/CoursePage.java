@@ -124,8 +124,8 @@ public final class CoursePage {
         for (int i = 0; i <= SPOKEN; i++) {
             DegasSample at = s.at(s.endS() * i / SPOKEN);
             out.addAll(wrap(
-                    amounts.one(at.pressurePa(), Dimension.PRESSURE) + ", mix and froth "
-                            + amounts.one(at.heightM(), Dimension.LENGTH) + " high",
+                    amounts.fromZero(at.pressurePa()) + ", mix and froth " + amounts.one(at.heightM(), Dimension.LENGTH)
+                            + " high",
                     "  at " + Show.time(s.endS() * i / SPOKEN) + ": ",
                     "    "));
         }
@@ -142,6 +142,9 @@ public final class CoursePage {
     private static String one(double si, Dimension d, Amounts amounts) {
         if (Double.isInfinite(si)) {
             return d == Dimension.TIME ? "never" : "gelled";
+        }
+        if (d == Dimension.PRESSURE) {
+            return amounts.fromZero(si);
         }
         return d == Dimension.TIME ? Show.time(si) : d == Dimension.LENGTH && si == 0 ? "none" : amounts.one(si, d);
     }

@@ -56,8 +56,8 @@ public final class CourseChart {
         double least =
                 s.samples().stream().mapToDouble(DegasSample::pressurePa).min().orElseThrow();
         return "o is the height of the mix with its froth, 0 to " + shown(topM(s), "mm", Dimension.LENGTH)
-                + "; p is the pressure, " + amounts.one(least, Dimension.PRESSURE) + " to "
-                + amounts.one(most, Dimension.PRESSURE) + " in even powers; * is both"
+                + "; p is the pressure, " + amounts.fromZero(least) + " to "
+                + amounts.fromZero(most) + " in even powers; * is both"
                 + (s.rimM().filter(rim -> rim <= topM(s)).isPresent() ? "; the line of - is the rim." : ".");
     }
 

@@ -104,6 +104,16 @@ class AmountsTest {
         assertThat(plain(wording.fill("{gauge-target}"))).contains("mbar");
     }
 
+    @Test
+    void aRangeNamesAUnitOfTwoWordsOnce() {
+        Consultation c = Advisor.consult(
+                answers("material", "tin-silicone", "batch-mass", "1 kg", "kit", "vacuum", "units", "us"), KNOWLEDGE);
+        assertThat(plain(new Wording(KNOWLEDGE, c.answers(), c.figures()).fill("{froth-volume}")))
+                .matches("[0-9.]+ US gal \\([0-9.]+ to [0-9.]+\\)");
+        assertThat(plain(Amounts.of(answers("units", "us")).fromZero(3386.389))).isEqualTo("1 inHg absolute");
+        assertThat(plain(Amounts.USUAL.fromZero(3100))).isEqualTo("31 mbar");
+    }
+
     /** A mass in ounces can be weighed as closely as one in grams. */
     @Test
     void ouncesLoseNoMoreThanGramsDo() {
