@@ -23,7 +23,6 @@ import pourwright.vents.VentAdvice;
 @Command(
         name = "vents",
         header = {
-            "  pourwright vents                              # talk it through",
             "  pourwright vents --mesh ear.stl --unit mm --svg ear.svg",
             "  pourwright vents --mesh ear.stl --unit mm --around   # rubber around a master",
             "  pourwright vents undercut-width=8mm undercut-depth=20mm undercut-blind=yes"
