@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import pourwright.advice.Advisor;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
+import pourwright.advice.Wording;
 import pourwright.diagnosis.Diagnoser;
 import pourwright.diagnosis.Diagnosis;
 import pourwright.facts.Answer;
@@ -101,7 +102,9 @@ final class QuestionEffects {
     private List<Object> plan(Answers answers) {
         Consultation c = Advisor.consult(answers, knowledge);
         Map<String, Object> figures = new TreeMap<>();
-        c.figures().forEach((id, v) -> figures.put(id, v.si()));
+        // As a person sees them: a unit of one's own is an effect too.
+        Wording wording = new Wording(knowledge, answers, c.figures());
+        c.figures().forEach((id, v) -> figures.put(id, List.of(v.si(), wording.show(v))));
         List<Object> told = new ArrayList<>();
         told.add(c.verdict());
         told.add(figures);
