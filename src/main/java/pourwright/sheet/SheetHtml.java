@@ -8,10 +8,10 @@ import java.util.List;
  */
 public final class SheetHtml {
     /** Letters on the page up to which each size of type fits; found by printing every recorded plan. */
-    private static final int ROOMY = 2400;
+    private static final int ROOMY = 2300;
 
-    private static final int USUAL = 3900;
-    private static final int TIGHT = 5400;
+    private static final int USUAL = 3350;
+    private static final int TIGHT = 4800;
     /** Room that a picture takes, in letters. */
     private static final int PICTURE = 1500;
 
@@ -20,7 +20,7 @@ public final class SheetHtml {
             html { color: #000; background: #fff; font-family: Helvetica, Arial, sans-serif; line-height: 1.22 }
             body { margin: 0 auto; max-width: 186mm }
             body.roomy { font-size: 10.5pt } body.usual { font-size: 9.5pt }
-            body.tight { font-size: 8.5pt } body.full { font-size: 7.5pt }
+            body.tight { font-size: 8.5pt } body.full { font-size: 7.2pt }
             h1 { font-size: 1.6em; margin: 0 0 .2em; border-bottom: 2pt solid #000; overflow-wrap: anywhere }
             h2 { font-size: 1.1em; margin: .6em 0 .15em }
             p, ul, ol, dl { margin: .15em 0 }
@@ -39,6 +39,7 @@ public final class SheetHtml {
             input.t { width: 4em; border: 0; border-bottom: .8pt solid #000; font: inherit; background: #fff }
             @media screen { body { padding: 6mm 4mm } }
             svg { display: block; max-width: 100%; max-height: 62mm; margin: .2em auto; height: auto }
+            .tight svg { max-height: 44mm } .full svg { max-height: 30mm }
             .cautions { font-size: .93em }
             .sign { display: flex; gap: 4mm; margin-top: .7em } .sign label { flex: 1; white-space: nowrap }
             .sign input { width: 60%; border: 0; border-bottom: .8pt solid #000; font: inherit }
