@@ -17,6 +17,7 @@ import java.util.Map;
 public final class Forgetting {
     private static final String CASES = "cases";
     private static final String CASE_END = ".case.json";
+    private static final String LEARNER = "learner ";
 
     /** What each kind of thing is kept in: a folder, or nothing for the workshop's own, and the form of the names. */
     private static final Map<String, List<String[]>> KINDS = Map.of(
@@ -34,6 +35,7 @@ public final class Forgetting {
                     new String[] {"", "stock.json"},
                     new String[] {"", "guidelines.json"},
                     new String[] {CASES, "*" + CASE_END},
+                    new String[] {Learners.FOLDER, "*" + Learners.END},
                     new String[] {"materials", "*.json"}));
 
     private Forgetting() {}
@@ -41,13 +43,20 @@ public final class Forgetting {
     /**
      * The files of a kind.
      *
-     * @param what {@code history}, {@code all}, or the name of a case as it was saved
+     * @param what {@code history}, {@code all}, {@code learner NAME}, or the name of a case as it was saved
      * @return existing files; none when there is no such thing
      * @throws IOException when the folder cannot be read
      */
     public static List<Path> files(Path shop, String what) throws IOException {
         List<Path> files = new ArrayList<>();
         List<String[]> places = KINDS.get(what);
+        if (what.startsWith(LEARNER)) {
+            Path file = new Learners(shop).file(what.substring(LEARNER.length()));
+            if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+                files.add(file);
+            }
+            return files;
+        }
         if (places == null) {
             Path file = shop.resolve(CASES).resolve(plain(what) + CASE_END);
             if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {

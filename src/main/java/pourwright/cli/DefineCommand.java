@@ -14,7 +14,7 @@ import pourwright.console.TermPage;
             "  pourwright define gel time                    # what it means, and from where",
             "  pourwright define vents                       # forms of a word will do"
         },
-        description = "Explain a word of the trade.",
+        description = "Explain a word: what it means in the trade, and from which source.",
         footer = "In a conversation \"define gel time\" does the same at every prompt.")
 final class DefineCommand implements Callable<Integer> {
     private final Program program;

@@ -12,6 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import pourwright.advice.BadAnswer;
 import pourwright.casebook.Forgetting;
+import pourwright.casebook.Learners;
 import pourwright.casebook.ShopLock;
 import pourwright.casebook.Trouble;
 import pourwright.console.Clean;
@@ -24,6 +25,7 @@ import pourwright.console.Wrap;
         header = {
             "  pourwright forget horse-ear                   # one saved case",
             "  pourwright forget history                     # conversations, runs and kit tests",
+            "  pourwright forget learner Ida                 # what one learner has done",
             "  pourwright forget all                         # everything in the folder that is yours"
         },
         description = "Delete what is kept. It asks first, and only the words typed in full delete.",
@@ -33,7 +35,7 @@ final class ForgetCommand implements Callable<Integer> {
 
     private final Program program;
 
-    @Parameters(paramLabel = "CASE|history|all", arity = "0..*", description = "What to delete.")
+    @Parameters(paramLabel = "CASE|history|learner NAME|all", arity = "0..*", description = "What to delete.")
     private List<String> words = new ArrayList<>();
 
     @Mixin
@@ -48,7 +50,8 @@ final class ForgetCommand implements Callable<Integer> {
         Path shop = program.shop(shared.shop);
         String what = String.join(" ", words).strip();
         if (what.isEmpty()) {
-            throw new BadAnswer("forget", "Say what to forget: the name of a case, \"history\" or \"all\".");
+            throw new BadAnswer(
+                    "forget", "Say what to forget: the name of a case, \"history\", \"learner NAME\" or \"all\".");
         }
         try {
             List<Path> files = Forgetting.files(shop, what);
@@ -67,6 +70,11 @@ final class ForgetCommand implements Callable<Integer> {
     private static String nothing(Path shop, String what) throws IOException {
         if (what.equals("history") || what.equals("all")) {
             return "There is nothing to forget in " + shop + ".";
+        }
+        if (what.startsWith("learner ")) {
+            List<String> names = new Learners(shop).names();
+            return "Nobody called \"" + Clean.quoted(what.substring("learner ".length())) + "\" has learnt in " + shop
+                    + ". " + (names.isEmpty() ? "Nobody has." : "Known are: " + String.join(", ", names) + ".");
         }
         List<String> cases = Forgetting.cases(shop);
         return "No case \"" + Clean.quoted(what) + "\" is kept in " + shop + ". "

@@ -31,7 +31,7 @@ import pourwright.rulebook.RuleBook;
 final class Program {
     /** Words that consult: the rule bases are built while the command line and the knowledge are read. */
     private static final Set<String> NEED_RULES =
-            Set.of("plan", "vents", "kit", "resume", "replay", "rules", "stock", "ask", "rule");
+            Set.of("plan", "vents", "kit", "resume", "replay", "rules", "stock", "ask", "rule", "learn");
 
     private final InputStream in;
     private final PrintStream out;
@@ -148,6 +148,7 @@ final class Program {
         words.put("kit", () -> new KitCommand(this));
         words.put("stock", () -> new StockCommand(this));
         words.put("now", () -> new NowCommand(this));
+        words.put("learn", () -> new LearnCommand(this));
         words.put("figure", () -> new FigureCommand(this));
         words.put("ask", () -> new AskCommand(this));
         words.put("define", () -> new DefineCommand(this));
@@ -230,6 +231,11 @@ final class Program {
     /** The program's own folder, as the launcher says. */
     private static Path home() {
         return Path.of(System.getProperty("pourwright.home", "."));
+    }
+
+    /** The folder of the cases that came with the program. */
+    Path casesFolder() {
+        return home().resolve("transcripts-of-cases");
     }
 
     /** The folder of the shipped knowledge. */

@@ -70,7 +70,7 @@ final class Talk {
                 }
             }
             Wrap.text(
-                            "Plan a pour, look for vents, diagnose a bad part, or test the vacuum kit? (Enter = plan, or \"vents\", \"diagnose\", \"kit\")",
+                            "Plan a pour, look for vents, diagnose a bad part, test the vacuum kit, or learn? (Enter = plan, or \"vents\", \"diagnose\", \"kit\", \"learn\")",
                             door.width(),
                             "",
                             "")
@@ -80,12 +80,16 @@ final class Talk {
             Optional<String> said = new Pick(
                             door,
                             "word > ",
-                            List.of("plan", "vents", "diagnose", "kit"),
+                            List.of("plan", "vents", "diagnose", "kit", "learn"),
                             "A plan is for a pour still to come. Vents are for a mould still to be made. A diagnosis is for a"
-                                    + " part that came out wrong. A test of the kit takes readings of its gauge.")
+                                    + " part that came out wrong. A test of the kit takes readings of its gauge. The course is for"
+                                    + " new staff.")
                     .ask();
             if (said.isEmpty()) {
                 return Conversation.End.UNFINISHED;
+            }
+            if (said.get().equals("learn")) {
+                return LearnCommand.learning(program, shared, door).run("", null);
             }
             Job job = job(said.get(), program, shared, () -> Later.ready(reading));
             return new Conversation(door, job, shop, Answers.NONE).run();

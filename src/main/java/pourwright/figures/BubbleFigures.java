@@ -19,6 +19,24 @@ final class BubbleFigures {
 
     private BubbleFigures() {}
 
+    private static final String BOYLE = "hucknall-morris-vacuum-calculations";
+    private static final double DIMENSIONS = 3;
+
+    /** Boyle's law: what a bubble gains while the pressure over it falls, to a power. */
+    private static FigureDef growth(String id, String asks, String words, double power) {
+        return figure(
+                id,
+                asks,
+                Dimension.NUMBER,
+                words,
+                BOYLE,
+                "dry air near the surface of a liquid that does not boil; bubbles above 0.1 mm, where the skin hardly presses",
+                Formula.of(
+                        x -> Math.pow(x[0] / x[1], power),
+                        in("barometric-pressure").up(),
+                        in("typed:target-pressure").down()));
+    }
+
     private static String thinLiquid(Scope job, Estimate own) {
         return job.get("raw:viscosity")
                 .filter(v -> v.si().typical() >= job.guideline("froth-decides-viscosity"))
@@ -73,6 +91,16 @@ final class BubbleFigures {
                                 in("raw:viscosity").down(),
                                 guides("rise-rigid-skin", "rise-usual-skin", "rise-clean-skin")
                                         .up())),
+                growth(
+                        "bubble-growth",
+                        "How many times its volume does a bubble take up under vacuum?",
+                        "local air pressure / chamber pressure",
+                        1),
+                growth(
+                        "bubble-growth-diameter",
+                        "And how many times its diameter?",
+                        "cube root of the growth in volume",
+                        1 / DIMENSIONS),
                 clear(
                                 "bubble-clear-time",
                                 "How long until a small bubble has risen out, under vacuum?",

@@ -46,6 +46,8 @@ public final class KnowledgeReader {
         Schemas.check(dir);
         Knowledge knowledge = new KnowledgeReader(dir, false).readAll();
         KnowledgeChecks.check(knowledge);
+        DiagnosticKnowledge seen = forDiagnosis(dir, knowledge);
+        LessonChecks.check(new KnowledgeReader(dir, false).lessons(), seen.base(), seen.causes());
         return knowledge;
     }
 
@@ -184,6 +186,37 @@ public final class KnowledgeReader {
                 .object(dir.resolve("questions/diagnose.json"))
                 .list("questions", Readings::question));
         return base.withQuestionsById(byId(all));
+    }
+
+    /**
+     * The lessons of the course, which only who learns asks for. Their meaning is checked by {@link #readAndCheckAll}.
+     *
+     * @throws KnowledgeFault when a file is missing or broken
+     */
+    public static Lessons lessons(Path dir) {
+        KnowledgeReader reader = new KnowledgeReader(dir, true);
+        if (!Seal.fits(dir)) {
+            Schemas.check(dir);
+        }
+        return reader.lessons();
+    }
+
+    private Lessons lessons() {
+        List<Lesson> lessons = new ArrayList<>();
+        for (Path file : jsonFiles("lessons")) {
+            Lesson l = Tree.whole(object(file), Readings::lesson);
+            if (!file.getFileName().toString().endsWith("-" + l.id() + ".json")) {
+                throw new KnowledgeFault(name(file) + ": the id '" + l.id() + "' must end the file's name");
+            }
+            lessons.add(l);
+        }
+        Map<String, Lesson.Misconception> beliefs = new LinkedHashMap<>();
+        Tree all = object(dir.resolve("misconceptions.json"));
+        all.object("misconceptions")
+                .names()
+                .forEach(id -> beliefs.put(
+                        id, Tree.whole(all.object("misconceptions").object(id), t -> Readings.misconception(id, t))));
+        return new Lessons(lessons, Collections.unmodifiableMap(beliefs));
     }
 
     private static Map<String, Question> byId(List<Question> questions) {

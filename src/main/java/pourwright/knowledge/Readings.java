@@ -228,4 +228,54 @@ final class Readings {
                 t.textOr("done", "done"),
                 t.flag("done-at-start", false));
     }
+
+    static Lesson lesson(Tree t) {
+        return new Lesson(
+                t.text("id"),
+                (int) t.number("order"),
+                t.text("title"),
+                t.texts("says"),
+                t.texts("terms"),
+                t.list("experiments", Readings::experiment),
+                t.texts("misconceptions"),
+                t.list("exercises", Readings::drill),
+                t.texts("rules"),
+                t.texts("sources"));
+    }
+
+    private static Lesson.Experiment experiment(Tree t) {
+        return new Lesson.Experiment(
+                t.text("says"),
+                t.strings("answers"),
+                t.text("vary"),
+                t.text("first"),
+                t.text("then"),
+                t.texts("figures"),
+                t.text("foretell"),
+                t.text("notice"));
+    }
+
+    private static Lesson.Drill drill(Tree t) {
+        return new Lesson.Drill(
+                Lesson.Drill.Kind.valueOf(t.text("kind").toUpperCase(Locale.ROOT)),
+                t.texts("topics"),
+                t.texts("causes"),
+                t.textOr("figure", ""),
+                t.has("answers") ? t.strings("answers") : Map.of(),
+                t.list("slips", s -> new Lesson.Slip(s.text("without"), s.textOr("as", ""), s.text("misconception"))));
+    }
+
+    static Lesson.Misconception misconception(String id, Tree t) {
+        return new Lesson.Misconception(
+                id,
+                t.text("belief"),
+                t.text("truth"),
+                t.has("shown")
+                        ? Tree.whole(t.object("shown"), s -> new Lesson.Shown(s.text("figure"), s.strings("answers")))
+                        : null,
+                t.texts("rules"),
+                t.texts("chosen"),
+                t.texts("instead"),
+                t.text("source"));
+    }
 }

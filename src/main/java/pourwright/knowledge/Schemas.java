@@ -30,6 +30,8 @@ final class Schemas {
             Map.entry("guidelines", "guidelines"),
             Map.entry("questions", "questions"),
             Map.entry("causes", "cause"),
+            Map.entry("lessons", "lesson"),
+            Map.entry("misconceptions.json", "misconceptions"),
             Map.entry("diagnosis", "base-rates"));
 
     private Schemas() {}

@@ -56,6 +56,11 @@ class ArchitectureTest {
             Map.entry(
                     "ask",
                     Set.of("remedy", "interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
+            // Exercises are marked by the advisor and the diagnosis, and what is replied is read as an interview reads
+            // it.
+            Map.entry(
+                    "teach",
+                    Set.of("diagnosis", "interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
             Map.entry("course", Set.of("advice", "figures", "facts", "degas", "physics", "knowledge", "units")),
             Map.entry(
                     "kit",
@@ -78,6 +83,7 @@ class ArchitectureTest {
                             "emergency",
                             "remedy",
                             "ask",
+                            "teach",
                             "follow",
                             "course",
                             "sheet",
@@ -101,6 +107,7 @@ class ArchitectureTest {
                             "emergency",
                             "remedy",
                             "ask",
+                            "teach",
                             "follow",
                             "course",
                             "sheet",
@@ -126,6 +133,7 @@ class ArchitectureTest {
                             "emergency",
                             "remedy",
                             "ask",
+                            "teach",
                             "follow",
                             "course",
                             "sheet",
@@ -170,6 +178,7 @@ class ArchitectureTest {
         "pourwright.degas..",
         "pourwright.remedy..",
         "pourwright.ask..",
+        "pourwright.teach..",
         "pourwright.follow..",
         "pourwright.course..",
         "pourwright.geometry..",
@@ -324,7 +333,7 @@ class ArchitectureTest {
                         "pourwright.degas..",
                         "pourwright.remedy..",
                         "pourwright.ask..",
-                        "pourwright.follow..",
+                        "pourwright.teach..",
                         "pourwright.follow..",
                         "pourwright.course..",
                         "pourwright.geometry..",

@@ -125,7 +125,7 @@ class PromptsTest {
     @Test
     void shortQuestionsSayWhatEnterDoesAndTakeNumberWordAndBeginning() {
         try (Rig rig = Rig.in(home).run()) {
-            assertThat(rig.opening()).contains("(Enter = plan, or \"vents\", \"diagnose\", \"kit\")");
+            assertThat(rig.opening()).contains("(Enter = plan, or \"vents\", \"diagnose\", \"kit\", \"learn\")");
             assertThat(rig.said("x")).contains("\"x\" is not an answer here.", "(Enter = plan)");
             assertThat(rig.said("d")).contains("press Enter to be asked");
             assertThat(rig.said("tiny bubbles under the horns"))
