@@ -252,7 +252,10 @@ public final class Learning {
                 continue;
             }
             AnswerReader.Outcome read = reader.atPrompt(q, typed);
-            if (read instanceof AnswerReader.Understood u && !(u.answer() instanceof Answer.DontKnow)) {
+            if (read instanceof AnswerReader.Understood u) {
+                if (u.answer() instanceof Answer.DontKnow) {
+                    return;
+                }
                 Answers answers = tried.answers(e.first()).with(q.id(), u.answer(), typed);
                 page.outcome(e, tried, answers).forEach(door::say);
             } else if (read instanceof AnswerReader.Again again) {

@@ -24,8 +24,12 @@ import pourwright.knowledge.Question;
 final class CauseExercise implements Exercise {
     static final String CAUSE = "cause";
     static final String WHY = "why";
-    private static final int TRIES = 12;
+    private static final int TRIES = 30;
+    /** Of the tries, the last ones take what they get. */
+    private static final int LAST = 8;
+
     private static final int CHOICES = 5;
+    private static final int FIRST = 3;
     private static final int RIVALS = 2;
     private static final int DROPPED = 2;
     private static final int REASONS = 2;
@@ -49,12 +53,22 @@ final class CauseExercise implements Exercise {
     /** An exercise drawn from a case; none when no variant has an answer that is clear enough. */
     static Optional<Exercise> of(Told told, List<String> causes, Diagnoser diagnoser, Draw draw, boolean unaided) {
         DiagnosticKnowledge k = diagnoser.knowledge();
+        if (!causes.isEmpty() && farFrom(causes, told, diagnoser)) {
+            return Optional.empty();
+        }
+        String usual = cause(told.answers(), diagnoser);
+        // Two in three exercises have another cause than the case as it was saved, where one can be found.
+        boolean other = draw.below(3) > 0;
         for (int n = 0; n < TRIES; n++) {
-            Answers answers = draw.coin() ? turned(told.answers(), diagnoser, draw) : dropped(told.answers(), k, draw);
+            boolean turns = other && n < TRIES - LAST;
+            Answers answers = turns
+                    ? draw.coin() ? turned(told.answers(), diagnoser, draw) : altered(told.answers(), k, draw)
+                    : dropped(told.answers(), k, draw);
             Optional<Diagnosis> d = clear(answers, diagnoser);
-            if (d.isPresent()
-                    && (causes.isEmpty()
-                            || causes.contains(leader(d.get()).cause().id()))) {
+            String leads = d.map(x -> leader(x).cause().id()).orElse("");
+            // What looks like the lesson's matter and is not belongs to the lesson as well.
+            boolean wanted = turns ? !leads.equals(usual) : causes.isEmpty() || causes.contains(leads);
+            if (d.isPresent() && wanted) {
                 CauseExercise e = new CauseExercise(told, d.get(), k, draw, unaided);
                 if (e.parts.size() > 1) {
                     return Optional.of(e);
@@ -62,6 +76,25 @@ final class CauseExercise implements Exercise {
             }
         }
         return Optional.empty();
+    }
+
+    private static String cause(Answers answers, Diagnoser diagnoser) {
+        try {
+            return leader(diagnoser.diagnose(answers)).cause().id();
+        } catch (BadAnswer e) {
+            return "";
+        }
+    }
+
+    /** None of these is among the first causes of the case: one observation less or other seldom puts it first. */
+    private static boolean farFrom(List<String> causes, Told told, Diagnoser diagnoser) {
+        try {
+            return diagnoser.diagnose(told.answers()).ranked().stream()
+                    .limit(FIRST)
+                    .noneMatch(r -> causes.contains(r.cause().id()));
+        } catch (BadAnswer e) {
+            return true;
+        }
     }
 
     private static RankedCause leader(Diagnosis d) {
@@ -98,14 +131,35 @@ final class CauseExercise implements Exercise {
                 : base;
     }
 
-    /** One or two observations left out. */
-    private static Answers dropped(Answers base, DiagnosticKnowledge k, Draw draw) {
-        List<String> can = base.all().keySet().stream()
+    /** One or two observations made otherwise. */
+    private static Answers altered(Answers base, DiagnosticKnowledge k, Draw draw) {
+        Answers out = base;
+        for (String id : draw.shuffled(observed(base, k)).stream()
+                .limit(1 + draw.below(DROPPED))
+                .toList()) {
+            Question q = k.base().question(id).orElseThrow();
+            if (q.kind().equals("choice") && !q.choices().isEmpty()) {
+                String choice = draw.of(q.choices()).id();
+                if (new AnswerReader(k.base()).fromProgram(q, choice) instanceof AnswerReader.Understood u) {
+                    out = out.with(id, u.answer(), choice);
+                }
+            }
+        }
+        return out;
+    }
+
+    private static List<String> observed(Answers base, DiagnosticKnowledge k) {
+        return base.all().keySet().stream()
                 .filter(id -> !id.equals("symptom") && k.observation(id).isPresent())
                 .toList();
+    }
+
+    /** One or two observations left out. */
+    private static Answers dropped(Answers base, DiagnosticKnowledge k, Draw draw) {
         Answers out = base;
-        for (String id :
-                draw.shuffled(can).stream().limit(1 + draw.below(DROPPED)).toList()) {
+        for (String id : draw.shuffled(observed(base, k)).stream()
+                .limit(1 + draw.below(DROPPED))
+                .toList()) {
             out = out.without(id);
         }
         return out;

@@ -13,8 +13,6 @@ import pourwright.knowledge.Lessons;
 
 /** Draws the exercises of a lesson from cases, and marks them. */
 public final class Exercises {
-    private static final int TRIES = 60;
-
     private final Lessons course;
     private final Knowledge knowledge;
     private final Diagnoser diagnoser;
@@ -42,24 +40,18 @@ public final class Exercises {
         List<Lesson.Drill> drills = lesson.exercises().stream()
                 .filter(d -> !unaided || d.kind() == Lesson.Drill.Kind.CAUSE)
                 .toList();
-        if (drills.isEmpty()) {
-            return Optional.empty();
-        }
-        for (int n = 0; n < TRIES; n++) {
-            Lesson.Drill drill = draw.of(drills);
+        for (Lesson.Drill drill : draw.shuffled(drills)) {
             String word = drill.kind() == Lesson.Drill.Kind.CAUSE ? "diagnose" : "plan";
             List<Told> some = cases.stream().filter(t -> t.word().equals(word)).toList();
-            if (some.isEmpty()) {
-                continue;
-            }
-            Told told = draw.of(some);
-            Optional<Exercise> e = switch (drill.kind()) {
-                case JOB -> JobExercise.of(told, drill.topics(), knowledge, draw);
-                case CAUSE -> CauseExercise.of(told, drill.causes(), diagnoser, draw, unaided);
-                case NUMBER -> NumberExercise.of(told, drill, knowledge, draw);
-            };
-            if (e.isPresent()) {
-                return e;
+            for (Told told : draw.shuffled(some)) {
+                Optional<Exercise> e = switch (drill.kind()) {
+                    case JOB -> JobExercise.of(told, drill.topics(), knowledge, draw);
+                    case CAUSE -> CauseExercise.of(told, drill.causes(), diagnoser, draw, unaided);
+                    case NUMBER -> NumberExercise.of(told, drill, knowledge, draw);
+                };
+                if (e.isPresent()) {
+                    return e;
+                }
             }
         }
         return Optional.empty();

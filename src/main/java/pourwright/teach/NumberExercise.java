@@ -59,7 +59,7 @@ final class NumberExercise implements Exercise {
     static Optional<Exercise> of(Told told, Lesson.Drill drill, Knowledge k, Draw draw) {
         OneFigure one = OneFigure.named(drill.figure(), k);
         for (int n = 0; n < TRIES; n++) {
-            Answers varied = given(drill, k, Varied.of(told.answers(), k, draw));
+            Answers varied = given(drill, k, Varied.of(told.answers(), k, draw), draw);
             Optional<OneFigure.Result> r = computed(one, varied);
             if (r.isEmpty()) {
                 continue;
@@ -82,10 +82,10 @@ final class NumberExercise implements Exercise {
         return Double.isFinite(e.typical()) && e.typical() > 0 && (e.high() - e.low()) / 2 <= MOST_OPEN * e.typical();
     }
 
-    private static Answers given(Lesson.Drill drill, Knowledge k, Answers base) {
+    private static Answers given(Lesson.Drill drill, Knowledge k, Answers base, Draw draw) {
         Answers out = base;
         for (var e : drill.answers().entrySet()) {
-            out = Typed.with(out, e.getKey(), e.getValue(), k);
+            out = Varied.perhaps(Typed.with(out, e.getKey(), e.getValue(), k), e.getKey(), k, draw);
         }
         return out;
     }

@@ -60,15 +60,24 @@ final class Varied {
         Answers out = base;
         int changes = 1 + draw.below(MOST);
         for (String id : draw.shuffled(can).stream().limit(changes).toList()) {
-            Question q = k.question(id).orElse(null);
-            String typed = q == null ? null : other(q, base.get(id).orElseThrow(), draw);
-            if (typed != null
-                    && new AnswerReader(k).fromProgram(q, typed) instanceof AnswerReader.Understood u
-                    && !(u.answer() instanceof Answer.DontKnow)) {
-                out = out.with(id, u.answer(), typed);
-            }
+            out = changed(out, id, k, draw);
         }
         return out;
+    }
+
+    /** One answer changed, in one of two draws; the same where it cannot be. */
+    static Answers perhaps(Answers base, String id, Knowledge k, Draw draw) {
+        return draw.coin() ? changed(base, id, k, draw) : base;
+    }
+
+    private static Answers changed(Answers base, String id, Knowledge k, Draw draw) {
+        Question q = k.question(id).orElse(null);
+        String typed = q == null ? null : other(q, base.get(id).orElseThrow(), draw);
+        return typed != null
+                        && new AnswerReader(k).fromProgram(q, typed) instanceof AnswerReader.Understood u
+                        && !(u.answer() instanceof Answer.DontKnow)
+                ? base.with(id, u.answer(), typed)
+                : base;
     }
 
     private static String other(Question q, Answer now, Draw draw) {

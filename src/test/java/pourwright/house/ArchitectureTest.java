@@ -60,7 +60,16 @@ class ArchitectureTest {
             // it.
             Map.entry(
                     "teach",
-                    Set.of("diagnosis", "interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
+                    Set.of(
+                            "ask",
+                            "diagnosis",
+                            "interview",
+                            "advice",
+                            "rulebook",
+                            "figures",
+                            "facts",
+                            "knowledge",
+                            "units")),
             Map.entry("course", Set.of("advice", "figures", "facts", "degas", "physics", "knowledge", "units")),
             Map.entry(
                     "kit",

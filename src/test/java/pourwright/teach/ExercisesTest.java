@@ -190,14 +190,14 @@ class ExercisesTest {
         assertThat(stories).hasSizeGreaterThan(SEEDS / 2);
     }
 
-    /** Whoever remembers a case by its name and replies what was right last time is wrong often enough. */
+    /** Whoever knows a case again and replies what was right last time is wrong in two of five exercises at least. */
     @Test
     void aCaseCannotBeLearntByHeart() {
         Map<String, List<Answer>> before = new TreeMap<>();
         int met = 0;
         int other = 0;
         for (Lesson l : LESSONS.lessons()) {
-            for (Exercise e : drawn(l, 4 * SEEDS)) {
+            for (Exercise e : drawn(l, 3 * SEEDS)) {
                 List<Answer> now = right(e);
                 List<Answer> old = before.put(l.id() + e.from().name() + e.kind(), now);
                 if (old != null) {
@@ -206,8 +206,8 @@ class ExercisesTest {
                 }
             }
         }
-        assertThat(met).isGreaterThan(4 * SEEDS);
-        assertThat((double) other / met).as("%d of %d", other, met).isGreaterThan(0.5);
+        assertThat(met).isGreaterThan(3 * SEEDS);
+        assertThat((double) other / met).as("%d of %d", other, met).isGreaterThan(0.4);
     }
 
     /** Each kind of exercise of each lesson can really be drawn. */
