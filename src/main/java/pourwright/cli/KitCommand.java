@@ -30,7 +30,7 @@ import pourwright.knowledge.KnowledgeReader;
             "  pourwright kit pump-oil=milky gauge-kind=absolute --json",
             "  pourwright kit --for tin-silicone,clear-polyurethane chamber-volume=\"20 L\""
         },
-        description = "Test a vacuum kit, find what is wrong with it, and size a pump.",
+        description = "Test a vacuum kit: find what is wrong with it, and size a pump.",
         footer = "\"pourwright questions\" lists every id, such as pump-down-readings.")
 final class KitCommand extends JobCommand {
     private Knowledge knowledge;

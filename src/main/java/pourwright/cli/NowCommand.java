@@ -24,7 +24,7 @@ import pourwright.knowledge.KnowledgeReader;
             "  pourwright now                                # lists what it knows",
             "  pourwright now iso in my eye --json"
         },
-        description = "Say what to do first when something goes wrong at the bench. Nothing is asked.",
+        description = "Help at once: what to do first when something goes wrong at the bench. Nothing is asked.",
         footer = {
             "In a conversation \"now foam at the rim\" does the same at every prompt.",
             "Where nothing fits, all situations are listed; the exit code is 0 all the same."

@@ -31,7 +31,7 @@ import pourwright.rulebook.RuleBook;
 final class Program {
     /** Words that consult: the rule bases are built while the command line and the knowledge are read. */
     private static final Set<String> NEED_RULES =
-            Set.of("plan", "vents", "kit", "resume", "replay", "rules", "stock", "ask", "rule", "learn");
+            Set.of("plan", "vents", "kit", "resume", "replay", "rules", "stock", "ask", "rule", "learn", "cases");
 
     private final InputStream in;
     private final PrintStream out;
@@ -149,6 +149,8 @@ final class Program {
         words.put("stock", () -> new StockCommand(this));
         words.put("now", () -> new NowCommand(this));
         words.put("learn", () -> new LearnCommand(this));
+        words.put("cases", () -> new CasesCommand(this));
+        words.put("outcome", () -> new OutcomeCommand(this));
         words.put("figure", () -> new FigureCommand(this));
         words.put("ask", () -> new AskCommand(this));
         words.put("define", () -> new DefineCommand(this));

@@ -13,7 +13,8 @@ import pourwright.console.Job;
 @Command(
         name = "resume",
         header = {"  pourwright resume                             # go on where it was left"},
-        description = "Go on with the plan or diagnosis that was left. No answer is asked for again.")
+        description =
+                "Go on where you left: with the plan or diagnosis that stands there. No answer is asked for again.")
 final class ResumeCommand implements Callable<Integer> {
     private final Program program;
 

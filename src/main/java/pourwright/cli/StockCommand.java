@@ -46,7 +46,7 @@ import pourwright.stock.Cans;
             "  pourwright stock set 3 left=\"2.3 kg\"",
             "  pourwright stock drop 3"
         },
-        description = "List what is at hand for plans to count on, and keep it up to date.",
+        description = "List your cans: what is at hand for plans to count on, and keep it up to date.",
         footer = "Also: bought=, best-before=. A day is 2026-03-01, today, or 95 d (ago).")
 final class StockCommand implements Callable<Integer> {
     private static final String WORDS = "add, use, set, drop, or nothing to list what is there";

@@ -92,8 +92,13 @@ final class Talk {
                 return LearnCommand.learning(program, shared, door).run("", null);
             }
             Job job = job(said.get(), program, shared, () -> Later.ready(reading));
-            return new Conversation(door, job, shop, Answers.NONE).run();
+            return new Conversation(door, job, shop, Answers.NONE, around(program)).run();
         });
+    }
+
+    /** The job of a word, for whoever has its answers already. */
+    static Job jobOf(String word, Program program, SharedOptions shared) {
+        return job(word, program, shared, () -> program.knowledgeOfWorkshop(shared));
     }
 
     private static Job job(String word, Program program, SharedOptions shared, Supplier<Knowledge> knowledge) {
@@ -139,6 +144,11 @@ final class Talk {
                         program.sheets(shared, knowledge, new MeshFiles(null)).typed(c, rest));
     }
 
+    /** The cases that came with the program, and the day. */
+    private static Conversation.Around around(Program program) {
+        return new Conversation.Around(program.casesFolder(), program::today);
+    }
+
     /** A conversation that was left. */
     record Left(Job job, Answers answers) {}
 
@@ -174,7 +184,7 @@ final class Talk {
                     "Given now and not taken over: " + String.join(", ", passedOver) + ". \"change\" alters an answer.";
             Wrap.text(text, door.width(), "", "").forEach(door::say);
         }
-        return new Conversation(door, job, shop, answers).run();
+        return new Conversation(door, job, shop, answers, around(program)).run();
     }
 
     private static Job jobLeft(Program program, SharedOptions shared, Path shop) {
@@ -189,7 +199,7 @@ final class Talk {
         return switch (then) {
             case LEAVE -> Conversation.End.UNFINISHED;
             case GO_ON -> goOn(program, shared, door, shop, start);
-            case ANEW -> new Conversation(door, job.get(), shop, start).run();
+            case ANEW -> new Conversation(door, job.get(), shop, start, around(program)).run();
         };
     }
 
@@ -239,7 +249,7 @@ final class Talk {
 
     /** The same with the folder to keep everything in, or null to keep nothing. */
     static ExitCode job(Program program, SharedOptions shared, Job job, Path shop, Answers start) {
-        return with(program, shared, door -> new Conversation(door, job, shop, start).run());
+        return with(program, shared, door -> new Conversation(door, job, shop, start, around(program)).run());
     }
 
     /** A talk through a door. */

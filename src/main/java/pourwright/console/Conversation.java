@@ -13,8 +13,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import pourwright.advice.BadAnswer;
 import pourwright.casebook.Forgetting;
+import pourwright.casebook.Outcome;
+import pourwright.casebook.SavedCases;
 import pourwright.casebook.Trouble;
 import pourwright.casebook.WholeFile;
 import pourwright.facts.Answer;
@@ -37,13 +40,24 @@ public final class Conversation {
     private static final List<String> WORDS =
             List.of("why", "back", "help", "answers", "change", "enough", "don't know", "quit");
     private static final List<String> REVIEW_WORDS = List.of("change", "back", "answers", "help", "quit");
-    private static final List<String> RESULT_WORDS =
-            List.of("answers", "change NUMBER", "again", "define WORD", "rule ID", "why", "save NAME", "back", "quit");
+    private static final List<String> RESULT_WORDS = List.of(
+            "answers",
+            "change NUMBER",
+            "again",
+            "define WORD",
+            "rule ID",
+            "why",
+            "cases",
+            "save NAME",
+            "outcome good",
+            "back",
+            "quit");
 
     /** Answers that the stock gives, and that belong to one liquid only. */
     private static final List<String> STOCK = List.of("cans-first", "cans-second");
 
     private final Door door;
+    private final Around around;
     private final Knowledge knowledge;
     private final Path shop;
     private final Keeping keeping;
@@ -82,6 +96,26 @@ public final class Conversation {
      * @param start answers already given
      */
     public Conversation(Door door, Job job, Path shop, Answers start) {
+        this(door, job, shop, start, new Around(null, () -> ""));
+    }
+
+    /**
+     * What lies around a conversation.
+     *
+     * @param examples the folder of the cases that came with the program, or null
+     * @param day the day, as 2026-03-01, asked for only when it is written
+     */
+    public record Around(Path examples, Supplier<String> day) {}
+
+    /**
+     * @param door the way to the person
+     * @param job what it is about
+     * @param shop the workshop's folder, or null to keep nothing on disk
+     * @param start answers already given
+     * @param around where examples lie, and the day
+     */
+    public Conversation(Door door, Job job, Path shop, Answers start, Around around) {
+        this.around = around;
         this.job = job;
         this.knowledge = job.knowledge();
         this.door = new NowDoor(door, knowledge::emergencies);
@@ -150,6 +184,7 @@ public final class Conversation {
     }
 
     private Job.Result shown;
+    private Path saved;
 
     private End ended() {
         return shown.stop() ? End.STOP : End.ADVICE;
@@ -683,6 +718,8 @@ public final class Conversation {
                 case "again" -> shown.first().forEach(door::say);
                 case "define" -> define(rest);
                 case "save" -> save(rest);
+                case "cases" -> cases();
+                case "outcome" -> outcome(rest);
                 case "back" -> {
                     shown = null;
                     back();
@@ -767,10 +804,40 @@ public final class Conversation {
         }
         try {
             WholeFile.write(file, shown.caseText(name));
-            say("Saved as " + file + ".");
+            saved = file;
+            say("Saved as " + file + ". Later, \"outcome " + plain
+                    + " good\" or \"bad\" and what you saw tells how it came out.");
         } catch (IOException e) {
             say("The case cannot be saved in " + file.getParent() + ": " + Trouble.why(file.getParent(), e)
                     + ". Nothing else is changed; \"save\" tries again.");
+        }
+    }
+
+    /** The saved cases that come nearest by what decides. */
+    private void cases() {
+        List<SavedCases.Saved> all = new SavedCases(shop, around.examples()).of(job.word(), knowledge);
+        job.picture(answers)
+                .ifPresent(here -> new AlikePage(knowledge, door.width())
+                        .lines(here, all, job::picture)
+                        .forEach(door::say));
+    }
+
+    /** How a case came out: the one named, or the one that was just saved. */
+    private void outcome(String line) {
+        Optional<Outcome> told = Outcome.read(line);
+        if (told.isEmpty() || told.get().name().isEmpty() && saved == null) {
+            say(
+                    "Say the case and how it came out: \"outcome horse ear good\", or \"outcome horse ear bad pinholes at the"
+                            + " tips\".");
+            return;
+        }
+        try {
+            Path file = told.get().name().isEmpty()
+                    ? saved
+                    : new SavedCases(shop, null).named(told.get().name());
+            say("Kept: " + told.get().write(file, around.day().get()) + ".");
+        } catch (BadAnswer e) {
+            say(e.getMessage());
         }
     }
 

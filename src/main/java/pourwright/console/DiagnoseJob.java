@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import pourwright.alike.Picture;
 import pourwright.casebook.CaseFile;
 import pourwright.diagnosis.Contradiction;
 import pourwright.diagnosis.Diagnoser;
@@ -118,6 +119,11 @@ public final class DiagnoseJob implements Job {
     @Override
     public void agreed() {
         family = heardFamily;
+    }
+
+    @Override
+    public Optional<Picture> picture(Answers answers) {
+        return Optional.of(Picture.of(diagnoser.diagnose(answers)));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import pourwright.alike.Picture;
 import pourwright.facts.Answers;
 import pourwright.interview.Interviewer;
 import pourwright.knowledge.Knowledge;
@@ -85,6 +86,15 @@ public interface Job {
 
     /** The person said that what was heard is right. */
     default void agreed() {}
+
+    /**
+     * What matters about these answers, to find cases like them; none where no case is kept.
+     *
+     * @throws pourwright.advice.BadAnswer when the answers cannot be
+     */
+    default Optional<Picture> picture(Answers answers) {
+        return Optional.empty();
+    }
 
     /** The result for these answers. */
     Result result(Answers answers, int width, boolean plain);

@@ -3,6 +3,7 @@ package pourwright.console;
 import java.util.List;
 import java.util.Optional;
 import pourwright.advice.Verdict;
+import pourwright.alike.Picture;
 import pourwright.casebook.CaseFile;
 import pourwright.facts.Answers;
 import pourwright.interview.Interviewer;
@@ -58,6 +59,11 @@ public final class KitJob implements Job {
         return KitQuestions.tellSomething(answers)
                 ? Optional.empty()
                 : Optional.of("A reading, a symptom or a material is needed first: without one nothing can be said.");
+    }
+
+    @Override
+    public Optional<Picture> picture(Answers answers) {
+        return Optional.of(Picture.of(KitAdvisor.advise(answers, knowledge)));
     }
 
     @Override

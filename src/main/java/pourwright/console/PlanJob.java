@@ -19,6 +19,7 @@ import pourwright.advice.BadAnswer;
 import pourwright.advice.Consultation;
 import pourwright.advice.Difference;
 import pourwright.advice.Verdict;
+import pourwright.alike.Picture;
 import pourwright.ask.Deciding;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
@@ -106,6 +107,11 @@ public final class PlanJob implements Job {
         this.clock = clock;
         this.watch = new Stopwatch(clock);
         this.runs = runs;
+    }
+
+    @Override
+    public Optional<Picture> picture(Answers answers) {
+        return Optional.of(Picture.of(Advisor.consult(answers, knowledge)));
     }
 
     /** The same job in a workshop whose stock is what some answers say of it; for a case that is told again. */

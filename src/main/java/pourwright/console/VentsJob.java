@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import pourwright.advice.BadAnswer;
+import pourwright.alike.Picture;
 import pourwright.casebook.CaseFile;
 import pourwright.facts.Answer;
 import pourwright.facts.Answers;
@@ -202,6 +203,11 @@ public final class VentsJob implements Job {
         return place
                 ? Optional.empty()
                 : Optional.of("A mesh or a described place is needed first: without a shape nothing can be said.");
+    }
+
+    @Override
+    public Optional<Picture> picture(Answers answers) {
+        return Optional.of(Picture.of(advise(answers)));
     }
 
     @Override

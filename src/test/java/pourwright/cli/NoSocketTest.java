@@ -51,6 +51,8 @@ class NoSocketTest {
             List.of("vents", "undercut-width=8mm", "undercut-depth=20mm", "undercut-blind=yes", "--no-input"),
             List.of("kit", "lid-state=cracked", "--no-input"),
             List.of("learn", "--shop", "FOLDER"),
+            List.of("cases", "--like", "transcripts-of-cases/lantern-finial-block-mould.case.json", "--shop", "FOLDER"),
+            List.of("outcome", "none such", "good", "--shop", "FOLDER"),
             List.of("now", "foam at the rmi"),
             List.of("figure", "pump-down-time", "chamber-volume=20", "pump-speed=1", "target-pressure=30"),
             List.of("questions"),

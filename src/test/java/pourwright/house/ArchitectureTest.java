@@ -56,6 +56,8 @@ class ArchitectureTest {
             Map.entry(
                     "ask",
                     Set.of("remedy", "interview", "advice", "rulebook", "figures", "facts", "knowledge", "units")),
+            // A case is judged anew before it is compared, whatever its word.
+            Map.entry("alike", Set.of("diagnosis", "vents", "kit", "advice", "rulebook", "knowledge", "facts")),
             // Exercises are marked by the advisor and the diagnosis, and what is replied is read as an interview reads
             // it.
             Map.entry(
@@ -93,6 +95,7 @@ class ArchitectureTest {
                             "remedy",
                             "ask",
                             "teach",
+                            "alike",
                             "follow",
                             "course",
                             "sheet",
@@ -117,6 +120,7 @@ class ArchitectureTest {
                             "remedy",
                             "ask",
                             "teach",
+                            "alike",
                             "follow",
                             "course",
                             "sheet",
@@ -143,6 +147,7 @@ class ArchitectureTest {
                             "remedy",
                             "ask",
                             "teach",
+                            "alike",
                             "follow",
                             "course",
                             "sheet",
@@ -188,6 +193,7 @@ class ArchitectureTest {
         "pourwright.remedy..",
         "pourwright.ask..",
         "pourwright.teach..",
+        "pourwright.alike..",
         "pourwright.follow..",
         "pourwright.course..",
         "pourwright.geometry..",
@@ -343,6 +349,7 @@ class ArchitectureTest {
                         "pourwright.remedy..",
                         "pourwright.ask..",
                         "pourwright.teach..",
+                        "pourwright.alike..",
                         "pourwright.follow..",
                         "pourwright.course..",
                         "pourwright.geometry..",
