@@ -68,7 +68,7 @@ public final class Advisor {
         Map<String, FigureValue> figures = scope.all();
         Impossible.check(scope, answers, knowledge);
         List<Object> facts = Facts.ofPlan(answers, knowledge, material, figures);
-        List<Conclusion> conclusions = new ArrayList<>(RuleBook.method().fire(facts));
+        List<Conclusion> conclusions = new ArrayList<>(RuleBook.method().fire(facts, knowledge.leftOut()));
         Set<String> refused = targets(conclusions, Verb.REFUSE);
         Set<String> methods = targets(conclusions, Verb.CHOOSE);
         methods.removeAll(refused);
@@ -82,7 +82,7 @@ public final class Advisor {
                 facts.add(Facts.figure(v, knowledge.limits()));
             }
         });
-        conclusions.addAll(RuleBook.judge().fire(facts));
+        conclusions.addAll(RuleBook.judge().fire(facts, knowledge.leftOut()));
         conclusions.sort(Comparator.comparing((Conclusion c) -> c.rule().id())
                 .thenComparing(Conclusion::target)
                 .thenComparing(Conclusion::say)

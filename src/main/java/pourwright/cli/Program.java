@@ -30,8 +30,8 @@ import pourwright.rulebook.RuleBook;
 /** What every command needs: streams, environment, where the knowledge lies; and what becomes of faults. */
 final class Program {
     /** Words that consult: the rule bases are built while the command line and the knowledge are read. */
-    private static final Set<String> NEED_RULES =
-            Set.of("plan", "vents", "kit", "resume", "replay", "rules", "stock", "ask", "rule", "learn", "cases");
+    private static final Set<String> NEED_RULES = Set.of(
+            "plan", "vents", "kit", "resume", "replay", "rules", "stock", "ask", "rule", "learn", "cases", "shop");
 
     private final InputStream in;
     private final PrintStream out;
@@ -157,6 +157,7 @@ final class Program {
         words.put("rule", () -> new RuleCommand(this));
         words.put("questions", () -> new QuestionsCommand(this));
         words.put("rules", () -> new RulesCommand(this));
+        words.put("shop", () -> new ShopCommand(this));
         words.put("check", () -> new CheckCommand(this));
         words.put("resume", () -> new ResumeCommand(this));
         words.put("forget", () -> new ForgetCommand(this));

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,8 +16,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import pourwright.advice.BadAnswer;
 import pourwright.casebook.Accuracy;
+import pourwright.casebook.CaseChange;
 import pourwright.casebook.CaseFile;
 import pourwright.casebook.WholeFile;
+import pourwright.console.RulePage;
+import pourwright.rulebook.RuleBook;
 
 /** Runs saved cases again and says what changed. */
 @Command(
@@ -36,6 +40,9 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(names = "--score", description = "Say how often causes are found, by folder.")
     private boolean score;
 
+    @Option(names = "--without", paramLabel = "RULE", description = "Leave a rule out, to see what rests on it.")
+    private List<String> without = new ArrayList<>();
+
     @Parameters(paramLabel = "FILE", arity = "1..*", description = "Case files.")
     private List<Path> files = new ArrayList<>();
 
@@ -48,7 +55,15 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Replayer replayer = new Replayer(program, shared);
+        without.stream().filter(id -> RuleBook.card(id).isEmpty()).findFirst().ifPresent(id -> {
+            throw new BadAnswer("without", RulePage.unknown(id));
+        });
+        if (!without.isEmpty() && record) {
+            throw new BadAnswer(
+                    "without", "What is found without a rule is not recorded: leave out --record or --without.");
+        }
+        Replayer replayer =
+                new Replayer(program, shared, program.knowledge(shared).without(Set.copyOf(without)));
         if (score) {
             return scored(replayer).code();
         }
@@ -101,7 +116,12 @@ final class ReplayCommand implements Callable<Integer> {
     private List<String> one(Path file, Replayer replayer) throws IOException {
         Replayer.Replayed r = replayer.replay(file);
         Path told = file.resolveSibling(file.getFileName().toString().replace(".case.json", ".txt"));
-        List<String> differences = new ArrayList<>(differences(r.expected(), r.now()));
+        List<String> differences =
+                new ArrayList<>(CaseChange.between(r.expected(), r.now(), r.speaks(), Set.copyOf(without))
+                        .lines());
+        if (!without.isEmpty()) {
+            return differences;
+        }
         if (Files.isRegularFile(told) || record) {
             String before = Files.isRegularFile(told) ? Files.readString(told, StandardCharsets.UTF_8) : "";
             differences.addAll(lineDifferences(before, r.transcript()));
@@ -111,19 +131,6 @@ final class ReplayCommand implements Callable<Integer> {
             WholeFile.write(told, r.transcript());
         }
         return differences;
-    }
-
-    private static List<String> differences(CaseFile expected, CaseFile now) {
-        List<String> out = new ArrayList<>();
-        if (!expected.verdict().equals(now.verdict())) {
-            out.add("the verdict was " + expected.verdict() + " and is " + now.verdict());
-        }
-        now.findings().stream().filter(f -> !expected.findings().contains(f)).forEach(f -> out.add("new: " + f));
-        expected.findings().stream().filter(f -> !now.findings().contains(f)).forEach(f -> out.add("gone: " + f));
-        if (!expected.causes().equals(now.causes())) {
-            out.add("the first causes were " + expected.causes() + " and are " + now.causes());
-        }
-        return out;
     }
 
     /** The first line that differs, and how many do. */

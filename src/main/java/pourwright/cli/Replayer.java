@@ -1,6 +1,9 @@
 package pourwright.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import pourwright.advice.Advisor;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
@@ -11,6 +14,7 @@ import pourwright.console.PlanJob;
 import pourwright.console.Recorded;
 import pourwright.console.VentsJob;
 import pourwright.diagnosis.Diagnoser;
+import pourwright.diagnosis.Diagnosis;
 import pourwright.kit.KitAdvisor;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeReader;
@@ -23,9 +27,14 @@ final class Replayer {
     private Diagnoser diagnoser;
 
     Replayer(Program program, SharedOptions shared) {
+        this(program, shared, program.knowledge(shared));
+    }
+
+    /** @param knowledge what to judge by */
+    Replayer(Program program, SharedOptions shared, Knowledge knowledge) {
         this.program = program;
         this.shared = shared;
-        this.knowledge = program.knowledge(shared);
+        this.knowledge = knowledge;
     }
 
     /**
@@ -34,8 +43,13 @@ final class Replayer {
      * @param expected as recorded
      * @param now as found
      * @param transcript the conversation as it would be now
+     * @param speaks for each cause of a diagnosis the rules that speak about it now
      */
-    record Replayed(CaseFile expected, CaseFile now, String transcript) {}
+    record Replayed(CaseFile expected, CaseFile now, String transcript, Map<String, List<String>> speaks) {
+        Replayed(CaseFile expected, CaseFile now, String transcript) {
+            this(expected, now, transcript, Map.of());
+        }
+    }
 
     /** @throws pourwright.advice.BadAnswer when the case cannot be read */
     Replayed replay(Path file) {
@@ -44,10 +58,20 @@ final class Replayer {
             Diagnoser d = diagnoser();
             CaseFile expected =
                     CaseFile.read(file, word, new AnswersJson(d.knowledge().base()));
+            Diagnosis found = d.diagnose(expected.answers());
+            Map<String, List<String>> speaks = new TreeMap<>();
+            found.ranked()
+                    .forEach(r -> speaks.put(
+                            r.cause().id(),
+                            r.evidence().stream()
+                                    .map(e -> e.conclusion().rule().id())
+                                    .distinct()
+                                    .toList()));
             return new Replayed(
                     expected,
-                    expected.expecting(d.diagnose(expected.answers())),
-                    Recorded.transcript(expected.answers(), new DiagnoseJob(d)));
+                    expected.expecting(found),
+                    Recorded.transcript(expected.answers(), new DiagnoseJob(d)),
+                    speaks);
         }
         if (word.equals("kit")) {
             Knowledge seen = KnowledgeReader.withObservations(program.knowledgeFolder(shared), knowledge);
@@ -79,7 +103,7 @@ final class Replayer {
 
     Diagnoser diagnoser() {
         if (diagnoser == null) {
-            diagnoser = new Diagnoser(program.knowledgeForDiagnosis(shared, false));
+            diagnoser = new Diagnoser(KnowledgeReader.forDiagnosis(program.knowledgeFolder(shared), knowledge));
         }
         return diagnoser;
     }

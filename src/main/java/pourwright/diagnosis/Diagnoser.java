@@ -133,7 +133,8 @@ public final class Diagnoser {
         facts.addAll(Facts.said(answers, base.questions()));
         facts.addAll(Facts.said(answers, k.observations()));
         figures.values().forEach(v -> facts.add(Facts.figure(v, base.limits())));
-        List<Conclusion> conclusions = new ArrayList<>(RuleBook.diagnosis().fire(facts));
+        List<Conclusion> conclusions =
+                new ArrayList<>(RuleBook.diagnosis().fire(facts, k.base().leftOut()));
         conclusions.sort(Comparator.comparing((Conclusion c) -> c.rule().id())
                 .thenComparing(Conclusion::target)
                 .thenComparing(c -> c.said().toString()));
@@ -208,7 +209,7 @@ public final class Diagnoser {
         }
         figures.values().forEach(v -> facts.add(Facts.figure(v, k.base().limits())));
         Reader reader = new Reader(k);
-        return RuleBook.diagnosis().fire(facts).stream()
+        return RuleBook.diagnosis().fire(facts, k.base().leftOut()).stream()
                 .flatMap(c -> reader.evidence(c).stream())
                 .toList();
     }

@@ -44,7 +44,7 @@ public final class EvidenceTable {
         Reader reader = new Reader(k);
         Map<String, List<Evidence>> byAnswer = new HashMap<>();
         Map<String, List<String>> ruledOutBy = new HashMap<>();
-        for (Conclusion c : RuleBook.diagnosis().fire(facts)) {
+        for (Conclusion c : RuleBook.diagnosis().fire(facts, k.base().leftOut())) {
             if (c.said().size() != 1) {
                 continue;
             }

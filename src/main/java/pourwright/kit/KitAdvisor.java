@@ -51,7 +51,7 @@ public final class KitAdvisor {
         }
         KitTest test = KitTest.of(answers, knowledge);
         List<Object> facts = facts(answers, knowledge, test);
-        List<Conclusion> conclusions = new ArrayList<>(RuleBook.kit().fire(facts));
+        List<Conclusion> conclusions = new ArrayList<>(RuleBook.kit().fire(facts, knowledge.leftOut()));
         conclusions.sort(Comparator.comparing((Conclusion c) -> c.rule().id()).thenComparing(Conclusion::say));
         Map<String, FigureValue> figures = new TreeMap<>(test.figures());
         List<Finding> findings =

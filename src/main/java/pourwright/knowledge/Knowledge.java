@@ -3,6 +3,7 @@ package pourwright.knowledge;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import pourwright.facts.Limits;
 import pourwright.units.Dimension;
 import pourwright.units.UnitBook;
@@ -26,6 +27,7 @@ import pourwright.units.UnitBook;
  * @param remedies changes a workshop can make to a job that does not work
  * @param emergencies what to do first when something goes wrong at the bench
  * @param ownRuns what this workshop's own followed plans measured
+ * @param leftOut ids of rules that are left out, to learn what rests on them; none in any advice that is given
  */
 public record Knowledge(
         List<Question> questions,
@@ -43,7 +45,8 @@ public record Knowledge(
         Map<String, PocketDecision> decisions,
         List<Remedy> remedies,
         List<Emergency> emergencies,
-        List<OwnRun> ownRuns) {
+        List<OwnRun> ownRuns,
+        Set<String> leftOut) {
 
     /** This knowledge with other questions to look up; the questions of a plan stay the same. */
     Knowledge withQuestionsById(Map<String, Question> byId) {
@@ -63,7 +66,30 @@ public record Knowledge(
                 decisions,
                 remedies,
                 emergencies,
-                ownRuns);
+                ownRuns,
+                leftOut);
+    }
+
+    /** The same without some rules, so that it can be seen which advice rests on them. */
+    public Knowledge without(Set<String> rules) {
+        return new Knowledge(
+                questions,
+                questionsById,
+                materials,
+                guidelines,
+                sources,
+                cautions,
+                closing,
+                terms,
+                pumps,
+                processes,
+                agents,
+                steps,
+                decisions,
+                remedies,
+                emergencies,
+                ownRuns,
+                Set.copyOf(rules));
     }
 
     /** True when some of it is read only when somebody looks into it. */

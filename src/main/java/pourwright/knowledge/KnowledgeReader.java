@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -73,7 +74,8 @@ public final class KnowledgeReader {
                 when(() -> object(dir.resolve("decisions.json")).map("decisions", Readings::decision)),
                 remedies(),
                 sealed ? new LazyList<>(this::emergencies) : emergencies(),
-                List.of());
+                List.of(),
+                Set.of());
     }
 
     /** At once, or when it is first looked into. */

@@ -64,7 +64,8 @@ public final class Overlay {
                 shipped.decisions(),
                 shipped.remedies(),
                 shipped.emergencies(),
-                o.ownRuns());
+                o.ownRuns(),
+                shipped.leftOut());
         KnowledgeChecks.check(all);
         return all;
     }
@@ -78,7 +79,8 @@ public final class Overlay {
             new Tree(tree, file + " at ").map("guidelines", Readings::guideline).forEach((id, own) -> {
                 Guideline old = all.get(id);
                 if (old == null) {
-                    throw new KnowledgeFault(file + ": there is no guideline '" + id + "' to set");
+                    throw new KnowledgeFault(file + ": there is no guideline '" + id
+                            + "' to set. \"pourwright shop check\" says what to do");
                 }
                 if (old.safety() && (old.tighter().equals("lower") ? own.si() > old.si() : own.si() < old.si())) {
                     throw new KnowledgeFault(file + ": '" + id + "' is a guideline of safety. It may be made "

@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -159,8 +160,12 @@ public final class RuleBook {
         return byName.values();
     }
 
-    /** Fires all rules over the facts in one session and gives what they concluded, in no particular order. */
-    public List<Conclusion> fire(Collection<?> facts) {
+    /**
+     * Fires the rules over the facts in one session and gives what they concluded, in no particular order.
+     *
+     * @param leftOut ids of rules that stay silent
+     */
+    public List<Conclusion> fire(Collection<?> facts, Set<String> leftOut) {
         KieSession session = base.newKieSession();
         try {
             Advice advice = new Advice(byName);
@@ -169,7 +174,12 @@ public final class RuleBook {
             for (Object fact : facts) {
                 session.insert(fact);
             }
-            session.fireAllRules();
+            if (leftOut.isEmpty()) {
+                session.fireAllRules();
+            } else {
+                session.fireAllRules(match ->
+                        !leftOut.contains(byName.get(match.getRule().getName()).id()));
+            }
             return advice.conclusions();
         } finally {
             session.dispose();
