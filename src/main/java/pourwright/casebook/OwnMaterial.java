@@ -93,7 +93,10 @@ public final class OwnMaterial {
                 continue;
             }
             knowledge.materials().values().stream()
-                    .filter(m -> !m.id().equals(id()) && m.says().stream().anyMatch(s -> s.equalsIgnoreCase(word)))
+                    .filter(m -> !m.id().equals(id())
+                            && (m.id().equals(word)
+                                    || m.name().equalsIgnoreCase(word)
+                                    || m.says().stream().anyMatch(s -> s.equalsIgnoreCase(word))))
                     .findFirst()
                     .ifPresent(m -> {
                         throw new BadAnswer(

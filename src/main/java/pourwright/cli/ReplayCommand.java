@@ -124,11 +124,11 @@ final class ReplayCommand implements Callable<Integer> {
         }
         if (Files.isRegularFile(told) || record) {
             String before = Files.isRegularFile(told) ? Files.readString(told, StandardCharsets.UTF_8) : "";
-            differences.addAll(lineDifferences(before, r.transcript()));
+            differences.addAll(lineDifferences(before, r.transcript().get()));
         }
         if (record) {
             WholeFile.write(file, r.now().text());
-            WholeFile.write(told, r.transcript());
+            WholeFile.write(told, r.transcript().get());
         }
         return differences;
     }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import pourwright.advice.Advisor;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
@@ -42,11 +43,11 @@ final class Replayer {
      *
      * @param expected as recorded
      * @param now as found
-     * @param transcript the conversation as it would be now
+     * @param transcript the conversation as it would be now; told only when it is asked for
      * @param speaks for each cause of a diagnosis the rules that speak about it now
      */
-    record Replayed(CaseFile expected, CaseFile now, String transcript, Map<String, List<String>> speaks) {
-        Replayed(CaseFile expected, CaseFile now, String transcript) {
+    record Replayed(CaseFile expected, CaseFile now, Supplier<String> transcript, Map<String, List<String>> speaks) {
+        Replayed(CaseFile expected, CaseFile now, Supplier<String> transcript) {
             this(expected, now, transcript, Map.of());
         }
     }
@@ -70,7 +71,7 @@ final class Replayer {
             return new Replayed(
                     expected,
                     expected.expecting(found),
-                    Recorded.transcript(expected.answers(), new DiagnoseJob(d)),
+                    () -> Recorded.transcript(expected.answers(), new DiagnoseJob(d)),
                     speaks);
         }
         if (word.equals("kit")) {
@@ -79,7 +80,7 @@ final class Replayer {
             return new Replayed(
                     expected,
                     expected.expecting(KitAdvisor.advise(expected.answers(), seen)),
-                    Recorded.transcript(expected.answers(), new KitJob(seen, KitLog.NONE)));
+                    () -> Recorded.transcript(expected.answers(), new KitJob(seen, KitLog.NONE)));
         }
         CaseFile expected = CaseFile.read(file, word, new AnswersJson(knowledge));
         if (word.equals("vents")) {
@@ -87,12 +88,12 @@ final class Replayer {
             return new Replayed(
                     expected,
                     expected.expecting(job.advise(expected.answers())),
-                    Recorded.transcript(expected.answers(), job));
+                    () -> Recorded.transcript(expected.answers(), job));
         }
         return new Replayed(
                 expected,
                 expected.expecting(Advisor.consult(expected.answers(), knowledge)),
-                Recorded.transcript(expected.answers(), new PlanJob(knowledge)));
+                () -> Recorded.transcript(expected.answers(), new PlanJob(knowledge)));
     }
 
     /** @throws pourwright.advice.BadAnswer when the case cannot be read */

@@ -55,13 +55,36 @@ class ShopCommandTest {
 
     @Test
     void aMaterialIsAskedFieldByFieldAndUsed() throws IOException {
-        String typed =
-                "???\nyard blue\ntin\ntin silicone\nlatex\nblue, the blue\n45\n45 min\nback\n40 min\n\n\n400 h\nno\n20 h\n"
-                        + "don't know\n20 Pa\u00b7s\n2 min\n1.1 g/mL\n\n\n\n\n\n\n";
-        Ran r = typing(typed, "material");
+        List<String> typed = List.of(
+                "???",
+                "yard blue",
+                "tin",
+                "tin silicone",
+                "latex",
+                "blue, the blue",
+                "45",
+                "45 min",
+                "back",
+                "40 min",
+                "",
+                "",
+                "400 h",
+                "no",
+                "20 h",
+                "don't know",
+                "20 Pa\u00b7s",
+                "2 min",
+                "1.1 g/mL",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "");
+        Ran r = typing(String.join("\n", typed) + "\n", "material");
         assertThat(r.code()).as(r.out()).isZero();
         assertThat(flat(r))
-                .contains("A name has 1 to 80 characters", "There is no class \"tin\".", "means natural latex already")
+                .contains("A name has 1 to 80 characters", "There is no class \"tin\".", "already. Take another word.")
                 .contains("Say the unit too", "That is far off the class", "which is a time", "Written: ");
         var values =
                 Json.read(Files.readString(file("materials/yard-blue.json"))).path("values");
