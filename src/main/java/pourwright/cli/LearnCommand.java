@@ -131,7 +131,8 @@ final class LearnCommand implements Callable<Integer> {
                 door);
     }
 
-    private static Lesson find(Lessons course, String typed) {
+    /** @throws BadAnswer when there is no such lesson, with the names */
+    static Lesson find(Lessons course, String typed) {
         return course.find(typed)
                 .orElseThrow(() -> new BadAnswer(
                         "lesson",

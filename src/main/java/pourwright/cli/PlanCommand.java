@@ -31,6 +31,7 @@ import pourwright.knowledge.Knowledge;
 import pourwright.remedy.FixSearch;
 import pourwright.remedy.RegionChart;
 import pourwright.remedy.WorkingRegion;
+import pourwright.sheet.PlanCard;
 import pourwright.vents.MeshAnswers;
 import pourwright.vents.MeshRequest;
 
@@ -60,7 +61,10 @@ final class PlanCommand extends JobCommand {
     @Option(names = "--sheet", paramLabel = "FILE", description = "Write one page for the wall: .html or .txt.")
     private String sheet;
 
-    @Option(names = "--title", description = "What the sheet calls the job.", defaultValue = "")
+    @Option(names = "--card", paramLabel = "FILE", description = "Write the few lines that matter, in large type.")
+    private String card;
+
+    @Option(names = "--title", description = "What sheet and card call the job.", defaultValue = "")
     private String title;
 
     private boolean drawn;
@@ -119,7 +123,7 @@ final class PlanCommand extends JobCommand {
             }
             print(lines);
         }
-        if (map != null || sheet != null) {
+        if (map != null || sheet != null || card != null) {
             files(c);
         }
         return c.verdict() == Verdict.STOP ? ExitCode.STOP : ExitCode.ADVICE;
@@ -128,11 +132,21 @@ final class PlanCommand extends JobCommand {
     private void files(Consultation c) {
         if (drawn) {
             throw new BadAnswer(
-                    sheet != null ? "sheet" : "map", "One file holds one job: give --sheet and --map a single job.");
+                    sheet != null ? "sheet" : card != null ? "card" : "map",
+                    "One file holds one job: give --sheet, --card and --map a single job.");
         }
         drawn = true;
         if (map != null) {
             draw(c);
+        }
+        if (card != null) {
+            CardFile.write(
+                    PlanCard.of(
+                            c,
+                            knowledge,
+                            CardFile.title(title),
+                            Versions.line(knowledge, program.knowledgeFolder(shared))),
+                    CardFile.file(card));
         }
         if (sheet != null) {
             program.sheets(shared, knowledge, MeshFiles.besideCase(caseFile)).write(c, SheetFile.file(sheet), title);
@@ -167,7 +181,7 @@ final class PlanCommand extends JobCommand {
 
     @Override
     ExitCode talk(Answers given) {
-        if (fix || course || map != null || sheet != null) {
+        if (fix || course || map != null || sheet != null || card != null) {
             // Whoever asks for these wants them at once, and no conversation.
             return show(given);
         }

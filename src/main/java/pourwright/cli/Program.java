@@ -31,7 +31,8 @@ import pourwright.rulebook.RuleBook;
 final class Program {
     /** Words that consult: the rule bases are built while the command line and the knowledge are read. */
     private static final Set<String> NEED_RULES = Set.of(
-            "plan", "vents", "kit", "resume", "replay", "rules", "stock", "ask", "rule", "learn", "cases", "shop");
+            "plan", "vents", "kit", "resume", "replay", "rules", "stock", "ask", "rule", "learn", "cases", "shop",
+            "card");
 
     private final InputStream in;
     private final PrintStream out;
@@ -158,6 +159,7 @@ final class Program {
         words.put("questions", () -> new QuestionsCommand(this));
         words.put("rules", () -> new RulesCommand(this));
         words.put("shop", () -> new ShopCommand(this));
+        words.put("card", () -> new CardCommand(this));
         words.put("check", () -> new CheckCommand(this));
         words.put("resume", () -> new ResumeCommand(this));
         words.put("forget", () -> new ForgetCommand(this));

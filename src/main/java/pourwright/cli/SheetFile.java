@@ -76,16 +76,21 @@ final class SheetFile {
      * @throws BadAnswer when the title is too long, the mesh cannot be read or the file not be written
      */
     void write(Consultation c, Path file, String title) {
-        if (title.length() > LONGEST_TITLE) {
-            throw new BadAnswer("title", "The title is too long: at most " + LONGEST_TITLE + " letters fit the page.");
-        }
-        Sheet sheet = SheetMaker.of(c, knowledge, title, mould(c.answers()), version);
+        Sheet sheet = SheetMaker.of(c, knowledge, title(title), mould(c.answers()), version);
         boolean text = file.toString().toLowerCase(Locale.ROOT).endsWith(".txt");
         try {
             WholeFile.write(file, text ? String.join("\n", SheetPage.lines(sheet)) + "\n" : SheetHtml.of(sheet));
         } catch (IOException e) {
             throw new BadAnswer("sheet", "The sheet " + file + " cannot be written: " + Trouble.why(file, e) + ".");
         }
+    }
+
+    /** @throws BadAnswer when it is too long for a page */
+    static String title(String title) {
+        if (title.length() > LONGEST_TITLE) {
+            throw new BadAnswer("title", "The title is too long: at most " + LONGEST_TITLE + " letters fit the page.");
+        }
+        return title;
     }
 
     private Optional<MouldOnSheet> mould(Answers answers) {

@@ -141,7 +141,9 @@ final class Talk {
                     }
                 },
                 (c, rest) ->
-                        program.sheets(shared, knowledge, new MeshFiles(null)).typed(c, rest));
+                        program.sheets(shared, knowledge, new MeshFiles(null)).typed(c, rest),
+                (c, rest) ->
+                        CardFile.typed(c, rest, knowledge, Versions.line(knowledge, program.knowledgeFolder(shared))));
     }
 
     /** The cases that came with the program, and the day. */

@@ -11,6 +11,7 @@ import pourwright.facts.Answers;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.Lesson;
 import pourwright.knowledge.Lessons;
+import pourwright.sheet.Card;
 import pourwright.teach.Tried;
 
 /** A lesson as lines: what it teaches, what its experiments give, and what is often believed. */
@@ -60,6 +61,40 @@ public final class LessonPage {
         out.add("");
         out.addAll(believed(l));
         return out;
+    }
+
+    /** The lesson as a card for the wall: what it teaches, what was computed, and what is so. */
+    public Card card(Lesson l, String version) {
+        List<Card.Line> tried = new ArrayList<>();
+        for (Lesson.Experiment e : l.experiments()) {
+            String computed = String.join(" ", outcome(e, e.first())) + "; " + String.join(" ", outcome(e, e.then()));
+            tried.add(new Card.Line(
+                    e.notice(),
+                    e.says() + " " + computed.replaceAll("\\s+", " ").strip() + "."));
+        }
+        List<Card.Line> so = l.misconceptions().stream()
+                .map(course.misconceptions()::get)
+                .map(m -> new Card.Line(m.truth(), "Often heard: \"" + m.belief() + "\"" + shown(m)))
+                .toList();
+        Explained explained = new Explained(knowledge, width);
+        return new Card(
+                l.title(),
+                "",
+                List.of(
+                        Card.Group.of("Know", l.says()),
+                        new Card.Group("Computed", tried),
+                        new Card.Group("It is so", so)),
+                List.of(),
+                List.of(
+                        knowledge.closing(),
+                        "From: " + l.sources().stream().map(explained::source).collect(Collectors.joining("; ")) + ".",
+                        version));
+    }
+
+    private String inOneLine(Lesson.Experiment e, String typed) {
+        List<String> lines =
+                outcome(e, typed).stream().map(String::strip).toList();
+        return lines.get(0) + " " + String.join(", ", lines.subList(1, lines.size()));
     }
 
     /** What an experiment gives for one answer, as it is typed. */

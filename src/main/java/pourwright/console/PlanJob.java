@@ -55,6 +55,7 @@ public final class PlanJob implements Job {
     private Answer said;
     private final Function<OwnRun, String> runs;
     private final BiFunction<Consultation, String, String> sheets;
+    private final BiFunction<Consultation, String, String> cards;
     private final Shelf shelf;
 
     /** What the workshop has of a material. */
@@ -100,6 +101,22 @@ public final class PlanJob implements Job {
             Function<OwnRun, String> runs,
             Shelf shelf,
             BiFunction<Consultation, String, String> sheets) {
+        this(knowledge, clock, runs, shelf, sheets, (c, file) -> "No card can be written here.");
+    }
+
+    /**
+     * The same with cards.
+     *
+     * @param cards writes a plan as a card, as {@code sheets} does a sheet
+     */
+    public PlanJob(
+            Knowledge knowledge,
+            InstantSource clock,
+            Function<OwnRun, String> runs,
+            Shelf shelf,
+            BiFunction<Consultation, String, String> sheets,
+            BiFunction<Consultation, String, String> cards) {
+        this.cards = cards;
         this.shelf = shelf;
         this.sheets = sheets;
         this.knowledge = knowledge;
@@ -298,6 +315,7 @@ public final class PlanJob implements Job {
                     "follow",
                     "log",
                     "sheet FILE TITLE",
+                    "card FILE TITLE",
                     "figures",
                     "rules",
                     "sources"));
@@ -329,6 +347,7 @@ public final class PlanJob implements Job {
                     Optional.of(new CoursePage(Course.of(c, knowledge), Amounts.of(c.answers()), width, plain).lines());
                 case "map" -> Optional.of(MapPage.lines(c, knowledge, width, plain));
                 case "sheet" -> Optional.of(wrapped(sheets.apply(c, rest), width));
+                case "card" -> Optional.of(wrapped(cards.apply(c, rest), width));
                 case "stock" -> StockPage.told(c) ? Optional.of(stock()) : Optional.empty();
                 case "log" -> Optional.of(Bench.lines(c, knowledge, width));
                 case "figures" -> Optional.of(page.figures());

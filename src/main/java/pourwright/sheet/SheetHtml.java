@@ -196,7 +196,7 @@ public final class SheetHtml {
     }
 
     /** Text that cannot be taken for marks. A no-break space stays one: number and unit belong together. */
-    private static String text(String words) {
+    static String text(String words) {
         return words.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")

@@ -54,6 +54,7 @@ class NoSocketTest {
             List.of("cases", "--like", "transcripts-of-cases/lantern-finial-block-mould.case.json", "--shop", "FOLDER"),
             List.of("outcome", "none such", "good", "--shop", "FOLDER"),
             List.of("shop", "check", "--shop", "FOLDER"),
+            List.of("card"),
             List.of("now", "foam at the rmi"),
             List.of("figure", "pump-down-time", "chamber-volume=20", "pump-speed=1", "target-pressure=30"),
             List.of("questions"),
