@@ -67,10 +67,8 @@ public final class LessonPage {
     public Card card(Lesson l, String version) {
         List<Card.Line> tried = new ArrayList<>();
         for (Lesson.Experiment e : l.experiments()) {
-            String computed = String.join(" ", outcome(e, e.first())) + "; " + String.join(" ", outcome(e, e.then()));
             tried.add(new Card.Line(
-                    e.notice(),
-                    e.says() + " " + computed.replaceAll("\\s+", " ").strip() + "."));
+                    e.notice(), e.says() + " " + inOneLine(e, e.first()) + "; " + inOneLine(e, e.then()) + "."));
         }
         List<Card.Line> so = l.misconceptions().stream()
                 .map(course.misconceptions()::get)
@@ -92,8 +90,7 @@ public final class LessonPage {
     }
 
     private String inOneLine(Lesson.Experiment e, String typed) {
-        List<String> lines =
-                outcome(e, typed).stream().map(String::strip).toList();
+        List<String> lines = outcome(e, typed).stream().map(String::strip).toList();
         return lines.get(0) + " " + String.join(", ", lines.subList(1, lines.size()));
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import pourwright.advice.BadAnswer;
@@ -31,6 +32,10 @@ final class CauseExercise implements Exercise {
     private static final int CHOICES = 5;
     private static final int FIRST = 3;
     private static final int RIVALS = 2;
+
+    /** Whether there was a vacuum or pressure: other answers hang on it. */
+    private static final Set<String> HANGS_ON = Set.of("degassed", "pressured");
+
     private static final int DROPPED = 2;
     private static final int REASONS = 2;
 
@@ -112,6 +117,8 @@ final class CauseExercise implements Exercise {
         double lead = diagnoser.knowledge().base().guidelineSi("lesson-cause-lead");
         boolean clear = d.fits()
                 && d.contradictions().isEmpty()
+                // A story in which something speaks against the right answer teaches the wrong thing.
+                && leader(d).evidence().stream().noneMatch(e -> e.decibans() < 0)
                 && (d.ranked().size() == 1
                         || d.ranked().get(0).decibans() - d.ranked().get(1).decibans() >= lead);
         return clear ? Optional.of(d) : Optional.empty();
@@ -138,7 +145,7 @@ final class CauseExercise implements Exercise {
                 .limit(1 + draw.below(DROPPED))
                 .toList()) {
             Question q = k.base().question(id).orElseThrow();
-            if (q.kind().equals("choice") && !q.choices().isEmpty()) {
+            if (q.kind().equals("choice") && !HANGS_ON.contains(id)) {
                 String choice = draw.of(q.choices()).id();
                 if (new AnswerReader(k.base()).fromProgram(q, choice) instanceof AnswerReader.Understood u) {
                     out = out.with(id, u.answer(), choice);

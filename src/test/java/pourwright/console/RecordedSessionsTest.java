@@ -58,9 +58,60 @@ class RecordedSessionsTest {
         same("figures-on-their-own.txt", told.toString());
     }
 
-    /** Types the lines one by one at each prompt; the output without what a terminal would add. */
+    /** The first half hour of somebody new: from the course to a diagnosis without help that is right. */
+    @Test
+    void aNewMemberOfStaffLearns() throws Exception {
+        Path shop = dir.resolve("shop");
+        List<String> lines = List.of(
+                // The first lesson; Ida foretells wrongly once.
+                "1",
+                "more",
+                "0.25 mm",
+                "",
+                "more",
+                "",
+                "",
+                // Its exercises: a wrong judgement, a right part, and a part that shows what she believes.
+                "vents and risers",
+                "1",
+                "material",
+                "air stirred in while mixing",
+                "first-seen",
+                "air pocket with no vent",
+                "rule grew-while-it-set",
+                "humidity",
+                // What a defect says.
+                "10",
+                "define witness cup",
+                "after-pour",
+                "",
+                "",
+                "crystals",
+                "can-look",
+                "air caught under an overhang",
+                "tilted-twin",
+                "gas from damp",
+                "first-seen",
+                // On her own.
+                "unaided",
+                "a crater in the mould",
+                "pit-in-rubber",
+                "progress",
+                "quit");
+        String told = "$ pourwright learn --as Ida --seed 7\n"
+                + session(List.of("learn", "--as", "Ida", "--seed", "7", "--shop", shop.toString()), lines)
+                + "$ pourwright learn --trainer\n"
+                + session(List.of("learn", "--trainer", "--shop", shop.toString()), List.of());
+        same("first-half-hour-of-a-new-hand.txt", told.replaceAll("\\d{4}-\\d\\d-\\d\\d", "2026-03-01"));
+    }
+
     private static String session(Path shop, String word, List<String> lines) throws Exception {
-        Process p = start(word, "--shop", shop.toString());
+        return session(List.of(word, "--shop", shop.toString()), lines);
+    }
+
+    /** Types the lines one by one at each prompt; the output without what a terminal would add. */
+    private static String session(List<String> words, List<String> lines) throws Exception {
+        Process p = start(words.toArray(String[]::new));
         StringBuilder shown = new StringBuilder();
         try (InputStream out = p.getInputStream();
                 OutputStream in = p.getOutputStream()) {
