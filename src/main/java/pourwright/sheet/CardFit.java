@@ -13,15 +13,15 @@ import java.util.List;
  */
 public final class CardFit {
     /** What the smaller of A4 and Letter leaves between margins, with some to spare since letters differ in width. */
-    private static final double HEIGHT_MM = 236;
+    private static final double HEIGHT_MM = 246;
 
     private static final double WIDTH_MM = 184;
     private static final double POINT_MM = 25.4 / 72;
     private static final double LEADING = 1.2;
     /** Mean width of a letter over the size of type, bold and plain. */
-    private static final double BOLD = 0.56;
+    private static final double BOLD = 0.49;
 
-    private static final double PLAIN = 0.5;
+    private static final double PLAIN = 0.46;
 
     /** A size of type, by the name that the page's style knows. */
     enum Size {
@@ -59,10 +59,13 @@ public final class CardFit {
             return smallPt * 1.4 * POINT_MM * LEADING + 3;
         }
 
+        double foot(List<String> lines) {
+            return lines.stream().mapToDouble(f -> height(f, 9, PLAIN)).sum();
+        }
+
+        /** Title, lead and the line of the foot that stands on every page. */
         double around(Card c) {
-            double foot =
-                    c.foot().stream().mapToDouble(f -> height(f, 9, PLAIN)).sum();
-            return height(c.title() + " (10 of 10)", 30, BOLD) + small(c.lead()) + foot + 9;
+            return height(c.title() + " (10 of 10)", 30, BOLD) + small(c.lead()) + foot(first(c)) + 9;
         }
 
         double caution(String text) {
@@ -75,6 +78,7 @@ public final class CardFit {
                     : heading()
                             + c.cautions().stream().mapToDouble(this::caution).sum();
             return around(c)
+                    + foot(rest(c))
                     + cautions
                     + c.groups().stream()
                             .mapToDouble(g -> heading()
@@ -92,6 +96,14 @@ public final class CardFit {
     record Fitted(Size size, List<Card> pages) {}
 
     private CardFit() {}
+
+    private static List<String> first(Card c) {
+        return c.foot().stream().limit(1).toList();
+    }
+
+    private static List<String> rest(Card c) {
+        return c.foot().stream().skip(1).toList();
+    }
 
     /** The pages of a card; one where it fits. */
     public static List<Card> pages(Card card) {
@@ -151,15 +163,20 @@ public final class CardFit {
                 cautions.add(c);
                 used += wants;
             }
+            if (used + size.foot(rest(card)) > room) {
+                turn();
+                used = 1;
+            }
             turn();
             List<Card> out = new ArrayList<>();
             for (Card p : pages) {
+                boolean last = out.size() == pages.size() - 1;
                 out.add(new Card(
                         p.title() + " (" + (out.size() + 1) + " of " + pages.size() + ")",
-                        p.lead(),
+                        out.isEmpty() ? p.lead() : "",
                         p.groups(),
                         p.cautions(),
-                        p.foot()));
+                        last ? p.foot() : first(p)));
             }
             return out;
         }

@@ -3,6 +3,7 @@ package pourwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import pourwright.advice.Consultation;
 import pourwright.advice.Finding;
 import pourwright.advice.Strength;
@@ -31,14 +32,14 @@ public final class PlanCard {
                 stop ? "STOP: do not do it like this" : "Change this first",
                 c.findings().stream()
                         .filter(f -> f.strength() == Strength.STOP || f.strength() == Strength.CHANGE)
-                        .map(f -> new Card.Line(f.say(), f.because()))
+                        .map(f -> Card.Line.of(f.say()))
                         .toList()));
         List<Finding> musts = musts(c);
         List<Finding> nots = nots(c);
         if (!stop) {
             groups.add(new Card.Group("On the scale", weighings(s)));
             groups.add(Card.Group.of("Cup and vacuum", cup(s, c, knowledge)));
-            groups.add(Card.Group.of("Times", times(s, c, knowledge)));
+            groups.add(new Card.Group("Times", times(s, c, knowledge)));
             groups.add(new Card.Group("Do", lines(musts)));
             groups.add(new Card.Group("Do not plan on", lines(nots)));
         }
@@ -51,10 +52,11 @@ public final class PlanCard {
                 groups,
                 s.cautions().stream().map(x -> x.hazard() + ". " + x.say()).toList(),
                 List.of(
+                        "The safety data sheet decides.",
                         left == 0
                                 ? ""
                                 : "Not on this card: " + left + " further pieces of advice. The plan itself has them.",
-                        "The safety data sheet decides. " + s.closing(),
+                        s.closing(),
                         s.version()));
     }
 
@@ -75,10 +77,13 @@ public final class PlanCard {
     }
 
     private static List<Card.Line> lines(List<Finding> findings) {
-        return findings.stream()
-                .limit(MOST)
-                .map(f -> new Card.Line(f.say(), f.because()))
-                .toList();
+        return findings.stream().limit(MOST).map(f -> parted("", f.say())).toList();
+    }
+
+    /** The first sentence in large type, what follows it in small. */
+    private static Card.Line parted(String before, String say) {
+        String[] two = say.split("(?<=[.!?])\\s+", 2);
+        return new Card.Line(before + two[0], two.length > 1 ? two[1] : "");
     }
 
     private static List<Card.Line> weighings(Sheet s) {
@@ -112,17 +117,30 @@ public final class PlanCard {
         return out;
     }
 
-    private static List<String> times(Sheet s, Consultation c, Knowledge knowledge) {
-        List<String> out = new ArrayList<>();
+    private static List<Card.Line> times(Sheet s, Consultation c, Knowledge knowledge) {
+        List<Card.Line> out = new ArrayList<>();
         Wording wording = new Wording(knowledge, c.answers(), c.figures());
         String working = c.figure("working-time")
                 .map(v -> "Working time " + wording.show(v))
                 .orElse("");
         String by = c.figure("pour-by").map(v -> "pour by " + wording.show(v)).orElse("");
         if (!working.isEmpty() || !by.isEmpty()) {
-            out.add((working.isEmpty() ? "P" + by.substring(1) : by.isEmpty() ? working : working + "; " + by) + ".");
+            out.add(Card.Line.of(
+                    (working.isEmpty() ? "P" + by.substring(1) : by.isEmpty() ? working : working + "; " + by) + "."));
         }
-        s.rows().forEach(r -> out.add(r.at().strip() + "  " + r.step()));
+        // What comes before mixing begins is one line: on the wall hang the minutes that count.
+        List<Sheet.Row> before =
+                s.rows().stream().filter(r -> r.at().strip().startsWith("-")).toList();
+        if (!before.isEmpty()) {
+            out.add(new Card.Line(
+                    "Begin " + before.get(0).at().strip().substring(1) + " before mixing.",
+                    before.stream()
+                            .map(r -> r.at().strip() + "\u00a0" + r.step())
+                            .collect(Collectors.joining(" "))));
+        }
+        s.rows().stream()
+                .filter(r -> !before.contains(r))
+                .forEach(r -> out.add(parted(r.at().strip() + "  ", r.step())));
         return out;
     }
 }

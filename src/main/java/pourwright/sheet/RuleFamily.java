@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -156,11 +155,14 @@ public final class RuleFamily {
                         .toList(),
                 cautions,
                 List.of(
+                        "The safety data sheet decides.",
                         left == 0
                                 ? ""
                                 : "Not on this card: " + left
-                                        + " rules that only weigh something up or remark on it. \"pourwright rules\" has them.",
-                        "The safety data sheet decides. " + knowledge.closing(),
+                                        + (left == 1
+                                                ? " rule that only weighs something up or remarks on it. \"pourwright rules\" has it."
+                                                : " rules that only weigh something up or remark on it. \"pourwright rules\" has them."),
+                        knowledge.closing(),
                         "Sources: "
                                 + sources.stream()
                                         .map(this::source)
@@ -195,10 +197,16 @@ public final class RuleFamily {
         if (Set.of("speaksFor", "speaksAgainst", "rulesOut").contains(call.verb())) {
             return sentence(card.says());
         }
-        Optional<String> tells = Stream.of(say.split("(?<=[.!?])\\s+"))
+        List<String> tells = Stream.of(say.split("(?<=[.!?])\\s+"))
                 .filter(s -> TELLS.contains(s.split("[\\s,:;.]", 2)[0]))
-                .findFirst();
-        return tells.map(this::filled).orElse(sentence(card.says()));
+                .toList();
+        // One that needs no figure says most where there is no job to take it from.
+        return tells.stream()
+                .filter(s -> !s.contains("{"))
+                .findFirst()
+                .or(() -> tells.stream().findFirst())
+                .map(this::filled)
+                .orElse(sentence(card.says()));
     }
 
     private static String sentence(String text) {
@@ -212,9 +220,7 @@ public final class RuleFamily {
         while (m.find()) {
             String with = m.group(2) != null
                     ? (m.group(1) == null ? "" : m.group(1))
-                            + Optional.ofNullable(knowledge.guidelines().get(m.group(3)))
-                                    .map(RuleProse::shown)
-                                    .orElse("the limit")
+                            + RuleProse.shown(knowledge.guidelines().get(m.group(3)))
                     : named(m.group(1), m.group(3));
             m.appendReplacement(out, Matcher.quoteReplacement(with));
         }
