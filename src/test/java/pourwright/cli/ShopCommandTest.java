@@ -32,6 +32,11 @@ class ShopCommandTest {
         return Ran.with(typed, Map.of(), args.toArray(String[]::new));
     }
 
+    /** Lines as a person types them. */
+    private static String typed(String... lines) {
+        return String.join("\n", lines) + "\n";
+    }
+
     private Path file(String name) throws IOException {
         Path f = dir.resolve("yard").resolve(name);
         Files.createDirectories(f.getParent());
@@ -55,9 +60,32 @@ class ShopCommandTest {
 
     @Test
     void aMaterialIsAskedFieldByFieldAndUsed() throws IOException {
-        String typed =
-                "???\nyard blue\ntin\ntin silicone\nlatex\nblue, the blue\n45\n45 min\nback\n40 min\n\n\n400 h\nno\n20 h\n"
-                        + "don't know\n20 Pa\u00b7s\n2 min\n1.1 g/mL\n\n\n\n\n\n\n";
+        String typed = typed(
+                "???",
+                "yard blue",
+                "tin",
+                "tin silicone",
+                "latex",
+                "blue, the blue",
+                "45",
+                "45 min",
+                "back",
+                "40 min",
+                "",
+                "",
+                "400 h",
+                "no",
+                "20 h",
+                "don't know",
+                "20 Pa\u00b7s",
+                "2 min",
+                "1.1 g/mL",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "");
         Ran r = typing(typed, "material");
         assertThat(r.code()).as(r.out()).isZero();
         assertThat(flat(r))
