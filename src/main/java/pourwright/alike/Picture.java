@@ -13,6 +13,7 @@ import pourwright.diagnosis.Evidence;
 import pourwright.diagnosis.RankedCause;
 import pourwright.facts.Answers;
 import pourwright.kit.KitAdvice;
+import pourwright.knowledge.Knowledge;
 import pourwright.vents.VentAdvice;
 
 /**
@@ -24,38 +25,29 @@ import pourwright.vents.VentAdvice;
  * @param gist the advice in a line
  */
 public record Picture(Answers answers, Map<String, Double> deciding, Map<String, Double> concluded, String gist) {
-    private static final double METHOD = 2;
     private static final int CAUSES = 5;
-    private static final double MATERIAL = 4;
     private static final String LIQUID = "material";
 
-    /** What each piece of advice weighs: a stop is what everybody remembers, a note hardly matters. Common practice. */
-    private static final Map<Strength, Double> WEIGHT = Map.of(
-            Strength.STOP, 8.0,
-            Strength.CHANGE, 4.0,
-            Strength.DO, 2.0,
-            Strength.CONSIDER, 1.0,
-            Strength.NOTE, 0.25);
-
     /** The picture of a plan: its findings, and the answers on which they rest. */
-    public static Picture of(Consultation c) {
-        return of(c.answers(), c.findings(), c.methods(), c.verdict().word());
+    public static Picture of(Consultation c, Knowledge k) {
+        return of(c.answers(), c.findings(), c.methods(), c.verdict().word(), k);
     }
 
     /** The picture of a tested kit. */
-    public static Picture of(KitAdvice a) {
-        return of(a.answers(), a.findings(), Set.of(), a.verdict().word());
+    public static Picture of(KitAdvice a, Knowledge k) {
+        return of(a.answers(), a.findings(), Set.of(), a.verdict().word(), k);
     }
 
     /** The picture of a search for trapped air: the job's, and what was decided about each pocket. */
-    public static Picture of(VentAdvice a) {
-        Picture job = of(a.answers(), a.findings(), Set.of(), a.verdict().word());
+    public static Picture of(VentAdvice a, Knowledge k) {
+        double method = k.guidelineSi("alike-method");
+        Picture job = of(a.answers(), a.findings(), Set.of(), a.verdict().word(), k);
         Map<String, Double> deciding = new TreeMap<>(job.deciding());
         Map<String, Double> concluded = new TreeMap<>(job.concluded());
         a.answers().all().keySet().stream()
                 .filter(id -> id.startsWith("undercut") || id.equals(LIQUID))
-                .forEach(id -> deciding.merge(id, METHOD, Double::sum));
-        a.treatments().forEach(t -> concluded.merge(t.rule().id(), METHOD, Double::sum));
+                .forEach(id -> deciding.merge(id, method, Double::sum));
+        a.treatments().forEach(t -> concluded.merge(t.rule().id(), method, Double::sum));
         String gist = a.verdict().word() + ": "
                 + String.join(
                         "; ",
@@ -68,7 +60,7 @@ public record Picture(Answers answers, Map<String, Double> deciding, Map<String,
     }
 
     /** The picture of a part: its first causes, and the observations that moved them. */
-    public static Picture of(Diagnosis d) {
+    public static Picture of(Diagnosis d, Knowledge k) {
         Map<String, Double> deciding = new TreeMap<>();
         Map<String, Double> concluded = new TreeMap<>();
         d.ranked().stream().limit(CAUSES).forEach(r -> {
@@ -81,7 +73,7 @@ public record Picture(Answers answers, Map<String, Double> deciding, Map<String,
         });
         for (String id : List.of(LIQUID, "symptom")) {
             if (d.answers().get(id).isPresent()) {
-                deciding.merge(id, MATERIAL, Double::sum);
+                deciding.merge(id, k.guidelineSi("alike-material"), Double::sum);
             }
         }
         String gist = d.ranked().isEmpty() ? "no cause" : first(d.ranked().get(0));
@@ -92,19 +84,20 @@ public record Picture(Answers answers, Map<String, Double> deciding, Map<String,
         return r.cause().name() + ", about " + Math.round(r.probability() * 100) + " in 100";
     }
 
-    private static Picture of(Answers answers, List<Finding> findings, Collection<String> methods, String verdict) {
+    private static Picture of(
+            Answers answers, List<Finding> findings, Collection<String> methods, String verdict, Knowledge k) {
         Map<String, Double> deciding = new TreeMap<>();
         Map<String, Double> concluded = new TreeMap<>();
         for (Finding f : findings) {
-            double weight = WEIGHT.get(f.strength());
+            double weight = k.guidelineSi("alike-" + f.strength().word());
             concluded.merge(f.id(), weight, Double::sum);
             for (String id : f.answers()) {
                 deciding.merge(id, weight / f.answers().size(), Double::sum);
             }
         }
-        methods.forEach(m -> concluded.merge("method " + m, METHOD, Double::sum));
+        methods.forEach(m -> concluded.merge("method " + m, k.guidelineSi("alike-method"), Double::sum));
         if (answers.get(LIQUID).isPresent()) {
-            deciding.merge(LIQUID, MATERIAL, Double::sum);
+            deciding.merge(LIQUID, k.guidelineSi("alike-material"), Double::sum);
         }
         String first = findings.stream()
                 .filter(f -> f.strength() != Strength.NOTE)

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import pourwright.rulebook.RuleBook;
 import pourwright.rulebook.RuleCard;
 
@@ -77,14 +79,16 @@ public record CaseChange(
                 .orElse("there is no such rule any more");
     }
 
-    /** The rules that speak about the causes which moved. */
+    /** The rules that speak about the causes which moved, those that fell out of the first ones too. */
     private String by() {
-        List<String> moved = causesAre.stream()
-                .filter(c -> causesAre.indexOf(c) != causesWere.indexOf(c))
-                .flatMap(c -> speaks.getOrDefault(c, List.of()).stream())
+        String moved = Stream.concat(causesAre.stream(), causesWere.stream())
                 .distinct()
-                .toList();
-        return moved.isEmpty() ? "" : "; about those that moved speak " + String.join(", ", moved);
+                .filter(c -> causesAre.indexOf(c) != causesWere.indexOf(c))
+                .map(c -> c + " ("
+                        + String.join(", ", speaks.getOrDefault(c, List.of("no rule speaks for or against it now")))
+                        + ")")
+                .collect(Collectors.joining("; "));
+        return moved.isEmpty() ? "" : "; about those that moved speak now: " + moved;
     }
 
     private static Optional<RuleCard> rule(String finding) {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Nearest;
 import pourwright.knowledge.Guideline;
@@ -35,6 +36,8 @@ public final class OwnGuidelines {
     private static final int DIGITS = 6;
     /** Nobody means a threshold a hundred thousand times the usual one. */
     private static final double FAR = 1e5;
+
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}]");
 
     private final Path file;
     private final Knowledge shipped;
@@ -76,6 +79,9 @@ public final class OwnGuidelines {
         Dimension d = Knowledge.dimensionOf(old.unit());
         if (why.length() > LONGEST_WHY) {
             throw new BadAnswer("why", "Say why in at most " + LONGEST_WHY + " letters.");
+        }
+        if (CONTROL.matcher(why).find()) {
+            throw new BadAnswer("why", "Say why in one line, without control characters.");
         }
         double span = Math.max(Math.abs(old.value()), 1) * FAR;
         String example = plain(old.value()) + (old.unit().equals("1") ? "" : " " + old.unit());
@@ -121,6 +127,11 @@ public final class OwnGuidelines {
             throw new BadAnswer("guideline", "'" + id + "' is not set in " + file + ".");
         }
         tree.withObject("/" + ALL).remove(id);
+        if (tree.path(ALL).isEmpty()) {
+            // A file of no guideline would not be read.
+            remove();
+            return;
+        }
         write(tree);
     }
 
@@ -136,6 +147,14 @@ public final class OwnGuidelines {
                     "guideline", file + ", line " + Json.line(e) + ": this is not valid JSON. Nothing was changed.");
         } catch (IOException e) {
             throw new BadAnswer("guideline", file + " cannot be read: " + Trouble.why(file.getParent(), e) + ".");
+        }
+    }
+
+    private void remove() {
+        try {
+            Files.delete(file);
+        } catch (IOException e) {
+            throw new BadAnswer("guideline", file + " cannot be written: " + Trouble.why(file.getParent(), e) + ".");
         }
     }
 

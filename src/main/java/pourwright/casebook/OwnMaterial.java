@@ -8,6 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import pourwright.advice.BadAnswer;
 import pourwright.facts.Basis;
 import pourwright.knowledge.ClassValues;
@@ -50,16 +53,25 @@ public final class OwnMaterial {
     private static final double HOTTEST_C = 300;
     private static final int DIGITS = 6;
     private static final int LONGEST = 80;
+    private static final int MOST_WORDS = 20;
+
+    /** What steers a terminal, or is no character at all. */
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}]");
 
     private final Knowledge knowledge;
+    private final Set<String> classes;
     private String name = "";
     private List<String> says = List.of();
     private MaterialClass base;
     private final Map<String, Value> values = new LinkedHashMap<>();
 
-    /** @param knowledge with the workshop's own laid over it */
-    public OwnMaterial(Knowledge knowledge) {
+    /**
+     * @param knowledge with the workshop's own laid over it
+     * @param classes ids of the classes that came with the program
+     */
+    public OwnMaterial(Knowledge knowledge, Set<String> classes) {
         this.knowledge = knowledge;
+        this.classes = Set.copyOf(classes);
     }
 
     /**
@@ -68,9 +80,17 @@ public final class OwnMaterial {
      * @throws BadAnswer when nothing of it can be an id
      */
     public void name(String typed) {
+        if (CONTROL.matcher(typed).find()) {
+            throw new BadAnswer("name", "A name holds no control characters. For example yard blue.");
+        }
         if (Forgetting.plain(typed).isEmpty() || typed.length() > LONGEST) {
             throw new BadAnswer(
                     "name", "A name has 1 to " + LONGEST + " characters, with a letter in it. For example yard blue.");
+        }
+        if (classes.contains(Forgetting.plain(typed))) {
+            throw new BadAnswer(
+                    "name",
+                    "\"" + Forgetting.plain(typed) + "\" is a class that came with the program. Take another name.");
         }
         name = typed.strip();
     }
@@ -91,6 +111,14 @@ public final class OwnMaterial {
             String word = w.strip().toLowerCase(java.util.Locale.ROOT);
             if (word.isEmpty()) {
                 continue;
+            }
+            if (word.length() > LONGEST
+                    || words.size() >= MOST_WORDS
+                    || CONTROL.matcher(word).find()) {
+                throw new BadAnswer(
+                        "says",
+                        "At most " + MOST_WORDS + " words of " + LONGEST
+                                + " characters each, and no control characters. For example blue, the blue.");
             }
             knowledge.materials().values().stream()
                     .filter(m -> !m.id().equals(id())
@@ -113,12 +141,12 @@ public final class OwnMaterial {
      * @throws BadAnswer when there is no such class
      */
     public void base(String id) {
-        MaterialClass m = knowledge.materials().get(id);
+        MaterialClass m = classes.contains(id) ? knowledge.materials().get(id) : null;
         if (m == null) {
             throw new BadAnswer(
                     "class",
-                    "There is no class \"" + id + "\". Accepted: "
-                            + String.join(", ", knowledge.materials().keySet()) + ".");
+                    "There is no class \"" + (id.length() > LONGEST ? id.substring(0, LONGEST) : id) + "\". Accepted: "
+                            + String.join(", ", new TreeSet<>(classes)) + ".");
         }
         base = m;
     }

@@ -1,9 +1,12 @@
 package pourwright.casebook;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -17,7 +20,8 @@ import pourwright.advice.BadAnswer;
 import pourwright.knowledge.Json;
 
 /**
- * A workshop's folder as one file: JSON with the text of each file by its name. Only names that this program reads go in or
+ * A workshop's folder as one file: JSON with the lines of each file by its name. Lines, because one long string would meet
+ * the reader's limit, and a person can read them. Only names that this program reads go in or
  * come out, so nothing can land elsewhere; a conversation under way and the lock stay behind. The same folder gives the same
  * bytes.
  */
@@ -29,6 +33,10 @@ public final class ShopPack {
     private static final Pattern NAME = Pattern.compile(
             "guidelines\\.json|kit\\.json|stock\\.json|runs\\.jsonl|kit-tests\\.jsonl|materials/[a-z0-9][a-z0-9-]{0,99}\\.json"
                     + "|cases/[a-z0-9][a-z0-9-]{0,99}\\.case\\.json|learners/[\\p{L}\\p{N}][\\p{L}\\p{N}-]{0,99}\\.jsonl");
+
+    /** What stays behind without a word: talk under way, the lock, what was set aside. */
+    private static final Pattern BEHIND =
+            Pattern.compile("unfinished.*|console\\.lock|before-import-.*|.*\\.(?:new|unreadable)");
 
     private ShopPack() {}
 
@@ -54,8 +62,25 @@ public final class ShopPack {
         ObjectNode out = Json.object();
         out.put("format", FORMAT);
         ObjectNode all = out.putObject("workshop");
-        new TreeMap<>(files).forEach(all::put);
+        new TreeMap<>(files).forEach((name, text) -> {
+            ArrayNode lines = all.putArray(name);
+            for (String line : text.split("\n", -1)) {
+                lines.add(line);
+            }
+        });
         return Json.pretty(out) + "\n";
+    }
+
+    /** Names of files in the folder that stay behind: no part of it, or named as this program names none. */
+    public static List<String> left(Path shop) throws IOException {
+        try (Stream<Path> walk = Files.walk(shop, 2)) {
+            return walk.filter(f -> !Files.isDirectory(f, LinkOption.NOFOLLOW_LINKS))
+                    .map(f -> shop.relativize(f).toString().replace('\\', '/'))
+                    .filter(n ->
+                            !NAME.matcher(n).matches() && !BEHIND.matcher(n).matches())
+                    .sorted()
+                    .toList();
+        }
     }
 
     /**
@@ -64,13 +89,37 @@ public final class ShopPack {
      * @throws BadAnswer when it is none, naming what in it is wrong
      */
     public static Map<String, String> read(Path file) {
-        JsonNode tree;
+        if (!Files.isRegularFile(file)) {
+            throw new BadAnswer("import", "There is no file " + file + ".");
+        }
+        String text;
         try {
-            tree = Json.read(WholeFile.text(file, MOST_BYTES));
-        } catch (JsonProcessingException e) {
-            throw new BadAnswer("import", file + ", line " + Json.line(e) + ": this is not valid JSON.");
+            text = WholeFile.text(file, MOST_BYTES);
+        } catch (CharacterCodingException e) {
+            throw new BadAnswer("import", file + " is not text.");
         } catch (IOException e) {
             throw new BadAnswer("import", file + " cannot be read, or is larger than 20 MB.");
+        }
+        return read(text, file.toString());
+    }
+
+    /**
+     * Reads the text of such a file.
+     *
+     * @param file what it is called in a fault
+     * @throws BadAnswer when it is none, naming what in it is wrong
+     */
+    public static Map<String, String> read(String text, String file) {
+        JsonNode tree;
+        try {
+            tree = Json.read(text);
+        } catch (StreamConstraintsException e) {
+            throw new BadAnswer(
+                    "import",
+                    file + ", line " + Json.line(e)
+                            + ": this is larger, deeper or longer in one line than can be read.");
+        } catch (JsonProcessingException e) {
+            throw new BadAnswer("import", file + ", line " + Json.line(e) + ": this is not valid JSON.");
         }
         if (tree.path("format").asInt() != FORMAT || !tree.path("workshop").isObject()) {
             throw new BadAnswer("import", file + " is no workshop in one file: \"shop export\" makes one.");
@@ -83,13 +132,25 @@ public final class ShopPack {
                         file + ": \"" + shortened(e.getKey())
                                 + "\" is no file of a workshop's folder. Nothing was changed.");
             }
-            if (!e.getValue().isTextual() || all.size() >= MOST_FILES) {
-                throw new BadAnswer(
-                        "import", file + ": \"" + e.getKey() + "\" is no text, or there are too many files.");
+            if (all.size() >= MOST_FILES) {
+                throw new BadAnswer("import", file + " holds more than " + MOST_FILES + " files.");
             }
-            all.put(e.getKey(), e.getValue().textValue());
+            all.put(e.getKey(), lines(e.getValue(), file + ": \"" + e.getKey() + "\""));
         }
         return all;
+    }
+
+    private static String lines(JsonNode value, String where) {
+        List<String> lines = new ArrayList<>();
+        value.forEach(l -> {
+            if (l.isTextual() && l.textValue().indexOf('\n') < 0) {
+                lines.add(l.textValue());
+            }
+        });
+        if (!value.isArray() || lines.isEmpty() || lines.size() != value.size()) {
+            throw new BadAnswer("import", where + " is no list of lines. Nothing was changed.");
+        }
+        return String.join("\n", lines);
     }
 
     private static String shortened(String name) {

@@ -1,7 +1,9 @@
 package pourwright.cli;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -86,6 +88,19 @@ final class ShopCommand implements Callable<Integer> {
         if (asJson && !verb.equals("check")) {
             throw new BadAnswer("json", "--json prints the check: \"pourwright shop check --json\".");
         }
+        try {
+            return done(verb, rest);
+        } catch (UncheckedIOException e) {
+            throw new BadAnswer(
+                    "shop", "The folder " + shop + " cannot be read: " + Trouble.why(shop, e.getCause()) + ".");
+        } catch (IOException e) {
+            throw new BadAnswer("shop", "The folder " + shop + " cannot be read: " + Trouble.why(shop, e) + ".");
+        } catch (InvalidPathException e) {
+            throw new BadAnswer(verb, "\"" + Clean.quoted(e.getInput()) + "\" is no name of a file.");
+        }
+    }
+
+    private int done(String verb, List<String> rest) throws IOException {
         return switch (verb) {
             case "" -> look();
             case "init" -> init();
@@ -178,7 +193,7 @@ final class ShopCommand implements Callable<Integer> {
     private int material(List<String> rest) {
         Knowledge knowledge = program.knowledgeOfWorkshop(shared);
         if (!rest.isEmpty() || shared.noInput) {
-            OwnMaterial m = new OwnMaterial(knowledge);
+            OwnMaterial m = new OwnMaterial(knowledge, shipped().materials().keySet());
             Map<String, String> fields = fields(rest);
             m.name(need(fields, "name"));
             m.base(need(fields, "class"));
@@ -191,6 +206,12 @@ final class ShopCommand implements Callable<Integer> {
                     });
                 }
             });
+            if (m.empty()) {
+                throw new BadAnswer(
+                        "material",
+                        "Give one value of its sheet at least: " + String.join(", ", m.fields())
+                                + ". For example pot-life=\"45 min\".");
+            }
             if (Files.exists(target(m)) && !yes) {
                 throw new BadAnswer("name", target(m) + " is there already: another name, or --yes to write over it.");
             }
@@ -199,9 +220,19 @@ final class ShopCommand implements Callable<Integer> {
         return Talk.with(program, shared, door -> {
                     Optional<OwnMaterial> m;
                     try {
-                        m = new ShopMaterial(door, knowledge).ask();
+                        m = new ShopMaterial(
+                                        door, knowledge, shipped().materials().keySet())
+                                .ask();
                     } catch (Door.Ended e) {
                         m = Optional.empty();
+                    }
+                    if (m.isPresent() && m.get().empty()) {
+                        Wrap.text(
+                                        "Without a value from its sheet it would be no other than its class.",
+                                        door.width(),
+                                        "",
+                                        "  ")
+                                .forEach(door::say);
                     }
                     boolean write = m.isPresent()
                             && !m.get().empty()
@@ -339,7 +370,20 @@ final class ShopCommand implements Callable<Integer> {
             if (Files.exists(file) && !yes) {
                 throw new BadAnswer("export", file + " is there already: another name, or --yes to write over it.");
             }
-            WholeFile.write(file, ShopPack.text(files));
+            String text = ShopPack.text(files);
+            try {
+                ShopPack.read(text, file.toString());
+            } catch (BadAnswer e) {
+                throw new BadAnswer(
+                        "export",
+                        "The folder is too large for one file that could be read again. \"pourwright forget\" makes it"
+                                + " smaller. " + e.getMessage());
+            }
+            WholeFile.write(file, text);
+            List<String> left = ShopPack.left(shop);
+            if (!left.isEmpty()) {
+                say("Left out, as pourwright names no file so: " + Clean.text(String.join(", ", left)) + ".");
+            }
             say(
                     files.size() + (files.size() == 1 ? " file is" : " files are") + " in " + file
                             + ". It holds names of learners, where there are any. \"pourwright shop import\" reads it elsewhere.");
@@ -357,8 +401,14 @@ final class ShopCommand implements Callable<Integer> {
             ShopPack.write(old, trial);
             ShopPack.write(files, trial);
             ShopReport report = new ShopReport(program, shared, trial, shipped());
-            if (report.faulty()) {
-                report.faults().forEach(this::say);
+            report.read();
+            List<String> faults = new ArrayList<>(report.faults());
+            // What was wrong in the folder before is no fault of the file.
+            ShopReport before = new ShopReport(program, shared, shop, shipped());
+            before.read();
+            faults.removeAll(before.faults());
+            if (!faults.isEmpty()) {
+                faults.forEach(this::say);
                 throw new BadAnswer(
                         "import", "Nothing was changed: what stands above must be mended in " + file + " first.");
             }

@@ -16,9 +16,11 @@ import pourwright.ask.RuleProse;
 import pourwright.casebook.CaseChange;
 import pourwright.casebook.Forgetting;
 import pourwright.casebook.Kit;
+import pourwright.casebook.Learners;
 import pourwright.console.Clean;
 import pourwright.knowledge.Json;
 import pourwright.knowledge.Knowledge;
+import pourwright.knowledge.Overlay;
 import pourwright.knowledge.OverlayReport;
 import pourwright.rulebook.RuleBook;
 import pourwright.rulebook.RuleText;
@@ -49,8 +51,14 @@ final class ShopReport {
             new Kit(shop, shipped).remembered();
         } catch (IOException e) {
             String why = e.getCause() instanceof BadAnswer b ? b.getMessage() : "It cannot be read.";
-            entries.add(new OverlayReport.Entry(OverlayReport.Kind.CONFLICT, "kit.json", why, ""));
+            fault("kit.json", why);
         }
+    }
+
+    /** Notes a fault; the file is named from the folder, wherever that lies. */
+    private void fault(String where, String say) {
+        String folder = shop + shop.getFileSystem().getSeparator();
+        entries.add(new OverlayReport.Entry(OverlayReport.Kind.CONFLICT, where, say.replace(folder, ""), ""));
     }
 
     /** True when something cannot stand. */
@@ -66,17 +74,41 @@ final class ShopReport {
                 .toList();
     }
 
-    /** Runs the workshop's cases again, by its own knowledge. */
-    void replay() {
-        Knowledge own = faulty() ? shipped : program.knowledgeOfWorkshop(shared);
-        Replayer replayer = new Replayer(program, shared, own);
-        List<String> names;
+    private Replayer replayer() {
+        Path schemas = program.knowledgeFolder(shared).resolve("schemas");
+        return new Replayer(program, shared, faulty() ? shipped : Overlay.of(shipped, shop, schemas));
+    }
+
+    private List<String> names() {
         try {
-            names = Forgetting.cases(shop);
+            return Forgetting.cases(shop);
         } catch (IOException e) {
-            names = List.of();
+            fault("cases", "The folder cannot be read.");
+            return List.of();
         }
-        for (String name : names) {
+    }
+
+    /** Reads the workshop's cases and records without judging them: what cannot be read is a fault. */
+    void read() {
+        Replayer replayer = replayer();
+        for (String name : names()) {
+            try {
+                replayer.read(shop.resolve("cases").resolve(name + ".case.json"));
+            } catch (BadAnswer e) {
+                fault("cases/" + name + ".case.json", e.getMessage());
+            }
+        }
+        try {
+            new Learners(shop).names();
+        } catch (IOException e) {
+            fault(Learners.FOLDER, "A file there cannot be read.");
+        }
+    }
+
+    /** Runs the workshop's cases again, by its own knowledge; by the shipped one when its own cannot stand. */
+    void replay() {
+        Replayer replayer = replayer();
+        for (String name : names()) {
             Path file = shop.resolve("cases").resolve(name + ".case.json");
             try {
                 Replayer.Replayed r = replayer.replay(file);
@@ -87,8 +119,7 @@ final class ShopReport {
                     changed.put(name, c.lines());
                 }
             } catch (BadAnswer e) {
-                entries.add(new OverlayReport.Entry(
-                        OverlayReport.Kind.CONFLICT, "cases/" + name + ".case.json", e.getMessage(), ""));
+                fault("cases/" + name + ".case.json", e.getMessage());
             }
         }
     }

@@ -123,7 +123,8 @@ public final class DiagnoseJob implements Job {
 
     @Override
     public Optional<Picture> picture(Answers answers) {
-        return Optional.of(Picture.of(diagnoser.diagnose(answers)));
+        return Optional.of(
+                Picture.of(diagnoser.diagnose(answers), diagnoser.knowledge().base()));
     }
 
     @Override

@@ -63,7 +63,7 @@ public final class KitJob implements Job {
 
     @Override
     public Optional<Picture> picture(Answers answers) {
-        return Optional.of(Picture.of(KitAdvisor.advise(answers, knowledge)));
+        return Optional.of(Picture.of(KitAdvisor.advise(answers, knowledge), knowledge));
     }
 
     @Override

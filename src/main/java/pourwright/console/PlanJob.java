@@ -128,7 +128,7 @@ public final class PlanJob implements Job {
 
     @Override
     public Optional<Picture> picture(Answers answers) {
-        return Optional.of(Picture.of(Advisor.consult(answers, knowledge)));
+        return Optional.of(Picture.of(Advisor.consult(answers, knowledge), knowledge));
     }
 
     /** The same job in a workshop whose stock is what some answers say of it; for a case that is told again. */

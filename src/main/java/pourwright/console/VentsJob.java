@@ -207,7 +207,7 @@ public final class VentsJob implements Job {
 
     @Override
     public Optional<Picture> picture(Answers answers) {
-        return Optional.of(Picture.of(advise(answers)));
+        return Optional.of(Picture.of(advise(answers), knowledge));
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import pourwright.units.Dimension;
 import pourwright.units.Show;
@@ -21,6 +22,23 @@ import pourwright.units.UnitBook;
  */
 public final class OverlayReport {
     private static final String FAR = "own-value-far";
+
+    /** Ends of names that say which of two guidelines is the lower. */
+    private static final String[][] IN_ORDER = {
+        {"-low", "-high"},
+        {"-least", "-most"},
+        {"-lowest", "-highest"},
+        {"-coolest", "-hottest"},
+        {"-best", "-worst"},
+        {"-small", "-large"},
+        {"-easy", "-warn"},
+        {"-warn", "-limit"},
+        {"-warn", "-refuse"},
+        {"-good", "-weak"},
+        {"-slight", "-moderate"},
+        {"-moderate", "-strong"},
+        {"-strong", "-decisive"}
+    };
 
     private final Knowledge shipped;
     private final Path shop;
@@ -68,7 +86,8 @@ public final class OverlayReport {
             try {
                 Overlay.of(shipped, shop, schemas);
             } catch (KnowledgeFault e) {
-                r.conflict("", e.getMessage());
+                r.conflict(
+                        "", e.getMessage().replace(shop + shop.getFileSystem().getSeparator(), "") + ".");
             }
         }
         return List.copyOf(r.entries);
@@ -91,9 +110,34 @@ public final class OverlayReport {
             conflict("guidelines.json", e.getMessage());
             return;
         }
-        new Tree(tree, "guidelines.json at ")
-                .map("guidelines", Readings::guideline)
-                .forEach(this::guideline);
+        Map<String, Guideline> own = new Tree(tree, "guidelines.json at ").map("guidelines", Readings::guideline);
+        own.forEach(this::guideline);
+        crossed(own);
+    }
+
+    /** Guidelines that stand in an order as shipped, and no longer do with the workshop's own. */
+    private void crossed(Map<String, Guideline> own) {
+        Map<String, Guideline> all = new TreeMap<>(shipped.guidelines());
+        own.forEach((id, g) -> all.computeIfPresent(id, (i, old) -> sameKind(g.unit(), old.unit()) ? g : old));
+        for (String[] ends : IN_ORDER) {
+            for (String lower : all.keySet()) {
+                if (!lower.endsWith(ends[0])) {
+                    continue;
+                }
+                String upper = lower.substring(0, lower.length() - ends[0].length()) + ends[1];
+                Guideline a = shipped.guidelines().get(lower);
+                Guideline b = shipped.guidelines().get(upper);
+                boolean ordered = b != null
+                        && Knowledge.dimensionOf(a.unit()) == Knowledge.dimensionOf(b.unit())
+                        && a.si() < b.si();
+                if (ordered && all.get(lower).si() > all.get(upper).si()) {
+                    conflict(
+                            "guidelines.json",
+                            "'" + lower + "' is " + shown(all.get(lower)) + " and so above '" + upper + "', which is "
+                                    + shown(all.get(upper)) + ". They contradict each other.");
+                }
+            }
+        }
     }
 
     private void guideline(String id, Guideline own) {

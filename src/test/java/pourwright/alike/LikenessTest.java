@@ -32,7 +32,9 @@ class LikenessTest {
     }
 
     private static Picture picture(String word, Answers a) {
-        return word.equals("plan") ? Picture.of(Advisor.consult(a, SEEN.base())) : Picture.of(DIAGNOSER.diagnose(a));
+        return word.equals("plan")
+                ? Picture.of(Advisor.consult(a, SEEN.base()), SEEN.base())
+                : Picture.of(DIAGNOSER.diagnose(a), SEEN.base());
     }
 
     private static Picture picture(Told t) {

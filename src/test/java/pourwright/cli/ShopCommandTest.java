@@ -32,6 +32,11 @@ class ShopCommandTest {
         return Ran.with(typed, Map.of(), args.toArray(String[]::new));
     }
 
+    /** Lines as a person types them. */
+    private static String typed(String... lines) {
+        return String.join("\n", lines) + "\n";
+    }
+
     private Path file(String name) throws IOException {
         Path f = dir.resolve("yard").resolve(name);
         Files.createDirectories(f.getParent());
@@ -55,7 +60,7 @@ class ShopCommandTest {
 
     @Test
     void aMaterialIsAskedFieldByFieldAndUsed() throws IOException {
-        List<String> typed = List.of(
+        String typed = typed(
                 "???",
                 "yard blue",
                 "tin",
@@ -81,7 +86,7 @@ class ShopCommandTest {
                 "",
                 "",
                 "");
-        Ran r = typing(String.join("\n", typed) + "\n", "material");
+        Ran r = typing(typed, "material");
         assertThat(r.code()).as(r.out()).isZero();
         assertThat(flat(r))
                 .contains("A name has 1 to 80 characters", "There is no class \"tin\".", "already. Take another word.")
@@ -155,10 +160,11 @@ class ShopCommandTest {
     /** A folder of an older version: a guideline, a class and a rule that are gone, and files that were cut short. */
     @Test
     void theCheckListsAllAtOnceAndNeverStopsAtTheFirst() throws IOException {
-        Files.writeString(
-                file("guidelines.json"),
-                "{\"guidelines\":{\"gone-one\":{\"value\":1,\"unit\":\"%\",\"source\":\"common-practice\",\"note\":\"x.\",\"safety\":false},"
-                        + "\"damp-air\":{\"value\":1,\"unit\":\"mm\",\"source\":\"common-practice\",\"note\":\"x.\",\"safety\":false}}}");
+        Files.writeString(file("guidelines.json"), """
+                {"guidelines": {
+                  "gone-one": {"value": 1, "unit": "%", "source": "common-practice", "note": "x.", "safety": false},
+                  "damp-air": {"value": 1, "unit": "mm", "source": "common-practice", "note": "x.", "safety": false}}}
+                """);
         Files.writeString(
                 file("materials/a.json"), "{\"id\":\"a\",\"name\":\"a\",\"class\":\"gone-class\",\"values\":{}}");
         Files.writeString(
@@ -245,15 +251,21 @@ class ShopCommandTest {
             strings = {
                 "",
                 "[]",
-                "{\"format\":1,\"workshop\":{\"../../evil.json\":\"{}\"}}",
-                "{\"format\":1,\"workshop\":{\"cases/../../evil.case.json\":\"{}\"}}",
-                "{\"format\":1,\"workshop\":{\"/etc/passwd\":\"x\"}}",
-                "{\"format\":1,\"workshop\":{\"unfinished.jsonl\":\"x\"}}",
+                "{\"format\":1,\"workshop\":{\"../../evil.json\":[\"{}\"]}}",
+                "{\"format\":1,\"workshop\":{\"cases/../../evil.case.json\":[\"{}\"]}}",
+                "{\"format\":1,\"workshop\":{\"/etc/passwd\":[\"x\"]}}",
+                "{\"format\":1,\"workshop\":{\"unfinished.jsonl\":[\"x\"]}}",
                 "{\"format\":1,\"workshop\":{\"kit.json\":{}}}",
                 "{\"format\":2,\"workshop\":{}}",
-                "{\"format\":1,\"workshop\":{\"guidelines.json\":\"{\\\"guidelines\\\":{\\\"none-such\\\":{}}}\"}}",
-                "{\"format\":1,\"workshop\":{\"materials/a.json\":\"{}\"}}",
-                "{\"format\":1,\"workshop\":{\"stock.json\":\"[]\"}}"
+                "{\"format\":1,\"workshop\":{\"guidelines.json\":[\"{\\\"guidelines\\\":{\\\"none-such\\\":{}}}\"]}}",
+                "{\"format\":1,\"workshop\":{\"materials/a.json\":[\"{}\"]}}",
+                "{\"format\":1,\"workshop\":{\"stock.json\":[\"[]\"]}}",
+                "{\"format\":1,\"workshop\":{\"kit.json\":\"{}\"}}",
+                "{\"format\":1,\"workshop\":{\"kit.json\":[]}}",
+                "{\"format\":1,\"workshop\":{\"kit.json\":[\"{\",1,\"}\"]}}",
+                "{\"format\":1,\"workshop\":{\"kit.json\":[\"{\\\"pump-speed\\\": \\\"soon\\\"}\"]}}",
+                "{\"format\":1,\"workshop\":{\"cases/a.case.json\":[\"{\\\"format\\\":1\"]}}",
+                "[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]"
             })
     void aBadImportChangesNothing(String text) throws IOException {
         shop("guideline", "damp-air", "55");
