@@ -2,9 +2,11 @@ package pourwright.casebook;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import pourwright.advice.Consultation;
 import pourwright.advice.Difference;
 import pourwright.advice.Finding;
@@ -14,6 +16,7 @@ import pourwright.ask.RuleProse;
 import pourwright.ask.Setting;
 import pourwright.ask.Swing;
 import pourwright.ask.WhyNotAnswer;
+import pourwright.figures.FigureValue;
 import pourwright.knowledge.Json;
 import pourwright.knowledge.Knowledge;
 import pourwright.rulebook.RuleText;
@@ -47,13 +50,7 @@ public final class AskJson {
         ObjectNode figures = how.putObject("figures");
         for (String id : f.figures()) {
             Wording wording = new Wording(knowledge, c.answers(), c.figures());
-            c.figure(id).ifPresent(v -> {
-                ObjectNode one = (ObjectNode)
-                        parts.figure(v, wording, List.of()).path("figures").path(id);
-                ResultJson.texts(one, "inputs", v.inputs());
-                ResultJson.texts(one, "answers", v.answers());
-                figures.set(id, one);
-            });
+            c.figure(id).ifPresent(v -> figures.set(id, tree(v, wording, Set.of())));
         }
         ObjectNode answers = how.putObject("answers");
         ObjectNode given = AnswersJson.write(c.answers());
@@ -65,6 +62,27 @@ public final class AskJson {
             }
         }
         array("how").add(how);
+    }
+
+    /** A figure with all that it was computed from, down to what was answered; none stands below itself. */
+    private ObjectNode tree(FigureValue v, Wording wording, Set<String> above) {
+        ObjectNode one =
+                (ObjectNode) parts.figure(v, wording, List.of()).path("figures").path(v.id());
+        ResultJson.texts(one, "inputs", v.inputs());
+        ResultJson.texts(one, "answers", v.answers());
+        Set<String> path = new HashSet<>(above);
+        path.add(v.id());
+        ObjectNode from = Json.object();
+        for (String input : v.inputs()) {
+            String id = input.substring(input.indexOf(':') + 1);
+            if (!path.contains(id)) {
+                c.figure(id).ifPresent(x -> from.set(id, tree(x, wording, path)));
+            }
+        }
+        if (!from.isEmpty()) {
+            one.set("from", from);
+        }
+        return one;
     }
 
     /** What the answer to a question would settle. */

@@ -27,6 +27,18 @@ public final class DiagnosisJson {
         this.parts = new ResultJson(k.base());
     }
 
+    /** When another cause would come first: each set of observations was diagnosed anew. */
+    public static void whyNot(ObjectNode out, Diagnosis.Wish wish) {
+        ObjectNode one = out.withArray("why-not").addObject();
+        one.put("cause", wish.cause());
+        ArrayNode sets = one.putArray("would-come-first-if");
+        wish.sets().forEach(set -> {
+            ObjectNode answers = sets.addObject();
+            set.forEach(o -> answers.put(o.question(), o.choice()));
+        });
+        one.put("tried", wish.tried());
+    }
+
     /**
      * The whole of a diagnosis.
      *

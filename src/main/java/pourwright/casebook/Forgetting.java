@@ -55,6 +55,12 @@ public final class Forgetting {
             if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
                 files.add(file);
             }
+            for (Path f : replaced(shop)) {
+                if (f.getFileName().equals(file.getFileName())
+                        && f.getParent().getFileName().toString().equals(Learners.FOLDER)) {
+                    files.add(f);
+                }
+            }
             return files;
         }
         if (places == null) {
@@ -77,7 +83,26 @@ public final class Forgetting {
                 }
             }
         }
+        if (what.equals("all")) {
+            files.addAll(replaced(shop));
+        }
         files.sort(null);
+        return files;
+    }
+
+    /** Files that imports replaced and set aside. */
+    private static List<Path> replaced(Path shop) throws IOException {
+        List<Path> files = new ArrayList<>();
+        if (!Files.isDirectory(shop)) {
+            return files;
+        }
+        try (DirectoryStream<Path> asides = Files.newDirectoryStream(shop, ShopPack.ASIDE + "*")) {
+            for (Path aside : asides) {
+                if (Files.isDirectory(aside, LinkOption.NOFOLLOW_LINKS)) {
+                    ShopPack.files(aside).keySet().forEach(name -> files.add(aside.resolve(name)));
+                }
+            }
+        }
         return files;
     }
 

@@ -26,6 +26,9 @@ import pourwright.knowledge.Json;
  * bytes.
  */
 public final class ShopPack {
+    /** How the folders begin in which an import keeps what it replaced. */
+    static final String ASIDE = "before-import-";
+
     private static final int FORMAT = 1;
     private static final int MOST_BYTES = 20_000_000;
     private static final int MOST_FILE_BYTES = 4_000_000;
@@ -181,10 +184,10 @@ public final class ShopPack {
         Path aside = null;
         if (!replaced.isEmpty()) {
             int n = 1;
-            while (Files.exists(shop.resolve("before-import-" + n))) {
+            while (Files.exists(shop.resolve(ASIDE + n))) {
                 n++;
             }
-            aside = shop.resolve("before-import-" + n);
+            aside = shop.resolve(ASIDE + n);
             for (String name : replaced) {
                 WholeFile.write(aside.resolve(name), old.get(name));
             }

@@ -1,5 +1,6 @@
 package pourwright.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import pourwright.advice.BadAnswer;
 import pourwright.casebook.AnswersJson;
 import pourwright.casebook.CaseFile;
 import pourwright.casebook.DiagnosisJson;
+import pourwright.console.Clean;
 import pourwright.console.Conversation;
 import pourwright.console.DiagnosisPage;
 import pourwright.diagnosis.Diagnoser;
@@ -37,6 +39,9 @@ final class DiagnoseCommand extends JobCommand {
 
     @Option(names = "--say", paramLabel = "TEXT", description = "What is seen, in your own words.")
     private String text;
+
+    @Option(names = "--why-not", paramLabel = "CAUSE", description = "What would put this cause first.")
+    private List<String> whyNot = new ArrayList<>();
 
     private DiagnosticKnowledge knowledge;
     private Diagnoser diagnoser;
@@ -91,13 +96,25 @@ final class DiagnoseCommand extends JobCommand {
         }
         Diagnosis d = diagnoser.diagnose(answers);
         if (asJson) {
-            program.out().println(Json.write(new DiagnosisJson(diagnoser).of(d, heard.words(), heard.leftOut())));
+            ObjectNode out = new DiagnosisJson(diagnoser).of(d, heard.words(), heard.leftOut());
+            for (String typed : whyNot) {
+                String cause = DiagnosisPage.causeCalled(typed, knowledge)
+                        .orElseThrow(() -> new BadAnswer(
+                                "why-not",
+                                "No cause is called \"" + Clean.quoted(typed) + "\". For example --why-not warp."));
+                DiagnosisJson.whyNot(out, diagnoser.whyNot(answers, cause));
+            }
+            program.out().println(Json.write(out));
         } else {
             DiagnosisPage page = new DiagnosisPage(d, diagnoser, Talk.width(program), shared.plain);
             readBack(answers, program.err());
             List<String> lines = new ArrayList<>(page.first());
             lines.add("");
             lines.addAll(page.cautions());
+            whyNot.forEach(typed -> {
+                lines.add("");
+                lines.addAll(page.whyNot(typed));
+            });
             print(lines);
         }
         return ExitCode.ADVICE;
@@ -105,6 +122,10 @@ final class DiagnoseCommand extends JobCommand {
 
     @Override
     ExitCode talk(Answers given) {
+        if (!whyNot.isEmpty()) {
+            // Whoever asks for this wants it at once, and no conversation.
+            return show(given);
+        }
         // In a conversation everything that is said stands in one place.
         readBack(given, program.out());
         return Talk.diagnose(program, shared, () -> knowledge, given, heard.family());

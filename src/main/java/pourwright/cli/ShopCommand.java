@@ -337,6 +337,7 @@ final class ShopCommand implements Callable<Integer> {
             return ExitCode.ADVICE.code();
         }
         say(own.set(id, String.join(" ", rest.subList(1, rest.size())), why));
+        new ShopReport(program, shared, shop, shipped()).farOff(id).forEach(this::say);
         say("\"pourwright shop check\" shows what it changes.");
         return ExitCode.ADVICE.code();
     }

@@ -66,6 +66,15 @@ final class ShopReport {
         return entries.stream().anyMatch(e -> e.kind() == OverlayReport.Kind.CONFLICT);
     }
 
+    /** What is said of a guideline that is far from the usual. */
+    List<String> farOff(String guideline) {
+        return entries.stream()
+                .filter(e ->
+                        e.kind() == OverlayReport.Kind.FAR_OFF && e.guideline().equals(guideline))
+                .map(OverlayReport.Entry::say)
+                .toList();
+    }
+
     /** The faults, each as a sentence with its file. */
     List<String> faults() {
         return entries.stream()

@@ -256,7 +256,7 @@ public final class DiagnosisPage {
 
     /** Why a cause does not come first, and what would put it there. */
     public List<String> whyNot(String typed) {
-        Optional<String> cause = causeCalled(typed);
+        Optional<String> cause = causeCalled(typed, k);
         if (cause.isEmpty()) {
             return wrap(
                     "Say which cause: \"why-not warp\" or a name that \"causes\" lists."
@@ -306,7 +306,8 @@ public final class DiagnosisPage {
         return out;
     }
 
-    private Optional<String> causeCalled(String typed) {
+    /** The cause that is meant: by its id, its name, or what comes near. */
+    public static Optional<String> causeCalled(String typed, DiagnosticKnowledge k) {
         String id = typed.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
         if (k.causes().containsKey(id)) {
             return Optional.of(id);

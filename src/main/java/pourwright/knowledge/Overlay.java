@@ -134,6 +134,16 @@ public final class Overlay {
         return all;
     }
 
+    /**
+     * One file of a workshop's materials, read as a plan reads it.
+     *
+     * @throws KnowledgeFault when it cannot be used
+     */
+    static MaterialClass material(Knowledge shipped, Path file, String name) {
+        Overlay o = new Overlay(shipped, file.getParent());
+        return Tree.whole(new Tree(KnowledgeReader.tree(file, name), name + " at "), o::own);
+    }
+
     /** A workshop's material: a class, refined by what its data sheet says. */
     private MaterialClass own(Tree t) {
         String name = t.text("class");

@@ -231,6 +231,13 @@ public final class OverlayReport {
             conflict(where, e.getMessage());
             return;
         }
+        try {
+            Overlay.material(shipped, file, where);
+        } catch (KnowledgeFault e) {
+            // Also what only the reader of a plan asks for, such as a name.
+            conflict(where, e.getMessage());
+            return;
+        }
         for (JsonNode w : tree.path("says")) {
             String other = words.put(w.asText().toLowerCase(Locale.ROOT), id);
             if (other != null && !other.equals(id)) {

@@ -45,6 +45,43 @@ class AskCommandTest {
         }
     }
 
+    private static int deepest(JsonNode figures) {
+        int most = 0;
+        for (var f : figures.properties()) {
+            most = Math.max(most, 1 + deepest(f.getValue().path("from")));
+        }
+        return most;
+    }
+
+    /** What would put another cause first is found, and holds when it is diagnosed anew. */
+    @Test
+    void aDiagnosisSaysWhyNotAnotherCause() {
+        List<String> part = List.of("material=fast-polyurethane", "symptom=bubbles", "first-seen=during-cure");
+        List<String> call = new ArrayList<>(List.of("diagnose"));
+        call.addAll(part);
+        call.addAll(List.of("--json", "--why-not", "stirred-in-air"));
+        JsonNode not = tree(Ran.of(call.toArray(String[]::new))).path("why-not").path(0);
+        assertThat(not.path("cause").textValue()).isEqualTo("stirred-in-air");
+        assertThat(not.path("would-come-first-if")).isNotEmpty();
+        for (JsonNode set : not.path("would-come-first-if")) {
+            List<String> again = new ArrayList<>(List.of("diagnose"));
+            again.addAll(part);
+            set.properties().forEach(e -> {
+                again.removeIf(a -> a.startsWith(e.getKey() + "="));
+                again.add(e.getKey() + "=" + e.getValue().textValue());
+            });
+            again.add("--json");
+            assertThat(tree(Ran.of(again.toArray(String[]::new)))
+                            .path("causes")
+                            .path(0)
+                            .path("id")
+                            .textValue())
+                    .isEqualTo("stirred-in-air");
+        }
+        call.set(call.size() - 1, "knitting wool");
+        assertThat(Ran.of(call.toArray(String[]::new)).code()).isEqualTo(2);
+    }
+
     @Test
     void allQuestionsAreAnsweredInOneObject() {
         Ran ran = ask(
@@ -66,6 +103,10 @@ class AskCommandTest {
                 .isEqualTo(0.002);
         assertThat(how.path("answers").path("cup-volume").textValue()).isEqualTo("2 L");
         assertThat(how.path("sources")).isNotEmpty();
+        // The froth wants what the mass and the density say, and these hang below it.
+        JsonNode froth = how.path("figures").path("froth-volume");
+        assertThat(froth.path("from").path("cup-load").path("from")).isNotEmpty();
+        assertThat(deepest(how.path("figures"))).isGreaterThan(3);
         assertThat(all.path("why").path(0).path("would-differ")).isNotEmpty();
         assertThat(all.path("why-not").path(0).path("wanted").textValue()).isEqualTo("layers");
         JsonNode what = all.path("what-if");

@@ -52,7 +52,7 @@ class NoSocketTest {
             List.of("kit", "lid-state=cracked", "--no-input"),
             List.of("learn", "--shop", "FOLDER"),
             List.of("cases", "--like", "transcripts-of-cases/lantern-finial-block-mould.case.json", "--shop", "FOLDER"),
-            List.of("outcome", "none such", "good", "--shop", "FOLDER"),
+            List.of("outcome", "--help"),
             List.of("shop", "check", "--shop", "FOLDER"),
             List.of("card"),
             List.of("now", "foam at the rmi"),

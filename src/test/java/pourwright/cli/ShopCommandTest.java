@@ -170,6 +170,7 @@ class ShopCommandTest {
         Files.writeString(
                 file("materials/b.json"), "{\"id\":\"plaster\",\"name\":\"b\",\"class\":\"plaster\",\"values\":{}}");
         Files.writeString(file("materials/c.json"), "{");
+        Files.writeString(file("materials/d.json"), "{\"id\":\"d\",\"class\":\"plaster\",\"values\":{}}");
         Files.writeString(file("stock.json"), "[]");
         Files.writeString(file("kit.json"), "{\"pump-speed\": \"soon\"}");
         Files.writeString(file("runs.jsonl"), "half a li");
@@ -188,6 +189,8 @@ class ShopCommandTest {
                 .contains("There is no class 'gone-class'", "The id 'plaster' is that of a shipped class")
                 .contains(
                         "materials/c.json",
+                        "materials/d.json",
+                        "'name' is missing",
                         "stock.json",
                         "kit.json",
                         "1 of its lines cannot be read",
