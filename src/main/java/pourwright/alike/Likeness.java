@@ -20,14 +20,18 @@ import pourwright.facts.Answers;
  * @param differs questions answered otherwise, the weightiest first
  */
 public record Likeness(double distance, List<String> same, List<String> differs) {
-    /** A value ten times another is as far from it as values get. */
+    /** A value ten times another is as far from it as values get; common practice, as the two below. */
     private static final double FAR_RATIO = Math.log(10);
 
     /** Temperatures so far apart are as far as they get, K. */
     private static final double FAR_K = 20;
 
+    /** Between the same and another: nobody knows which. */
     private static final double UNKNOWN = 0.5;
+
+    /** Answers so near are called the same; a word, it decides nothing. */
     private static final double ALIKE = 0.15;
+
     private static final double ROUNDED = 1e-12;
     private static final double LEAST_FOR_KELVIN = 200;
 

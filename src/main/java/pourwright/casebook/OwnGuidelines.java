@@ -4,14 +4,11 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.Nearest;
 import pourwright.knowledge.Guideline;
@@ -33,11 +30,8 @@ public final class OwnGuidelines {
     private static final String ALL = "guidelines";
     private static final int MOST_BYTES = 1_000_000;
     private static final int LONGEST_WHY = 300;
-    private static final int DIGITS = 6;
     /** Nobody means a threshold a hundred thousand times the usual one. */
     private static final double FAR = 1e5;
-
-    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}]");
 
     private final Path file;
     private final Knowledge shipped;
@@ -80,11 +74,11 @@ public final class OwnGuidelines {
         if (why.length() > LONGEST_WHY) {
             throw new BadAnswer("why", "Say why in at most " + LONGEST_WHY + " letters.");
         }
-        if (CONTROL.matcher(why).find()) {
+        if (FileNumber.controls(why)) {
             throw new BadAnswer("why", "Say why in one line, without control characters.");
         }
         double span = Math.max(Math.abs(old.value()), 1) * FAR;
-        String example = plain(old.value()) + (old.unit().equals("1") ? "" : " " + old.unit());
+        String example = FileNumber.typed(old.value(), old.unit());
         Reading r = QuantityReader.read(
                 typed, new Expect(d, old.unit(), old.value() < 0 ? -span : 0, span, example, true, false));
         if (!(r instanceof Read q)) {
@@ -103,7 +97,7 @@ public final class OwnGuidelines {
         }
         ObjectNode tree = tree();
         ObjectNode own = tree.withObject("/" + ALL).putObject(id);
-        own.put("value", number(UnitBook.fromSi(si, old.unit(), d)));
+        own.put("value", FileNumber.of(UnitBook.fromSi(si, old.unit(), d)));
         own.put("unit", old.unit());
         own.put("source", "common-practice");
         own.put("note", why.isBlank() ? old.note() : why.strip());
@@ -164,16 +158,5 @@ public final class OwnGuidelines {
         } catch (IOException e) {
             throw new BadAnswer("guideline", file + " cannot be written: " + Trouble.why(file.getParent(), e) + ".");
         }
-    }
-
-    private static BigDecimal number(double v) {
-        BigDecimal n = new BigDecimal(v).round(new MathContext(DIGITS));
-        return n.signum() == 0
-                ? BigDecimal.ZERO
-                : new BigDecimal(n.stripTrailingZeros().toPlainString());
-    }
-
-    private static String plain(double v) {
-        return number(v).toPlainString();
     }
 }

@@ -1,8 +1,6 @@
 package pourwright.casebook;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import pourwright.advice.BadAnswer;
 import pourwright.facts.Basis;
 import pourwright.knowledge.ClassValues;
@@ -51,12 +48,8 @@ public final class OwnMaterial {
     private static final double FAR = 1000;
     private static final double COLDEST_C = -60;
     private static final double HOTTEST_C = 300;
-    private static final int DIGITS = 6;
     private static final int LONGEST = 80;
     private static final int MOST_WORDS = 20;
-
-    /** What steers a terminal, or is no character at all. */
-    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Cs}]");
 
     private final Knowledge knowledge;
     private final Set<String> classes;
@@ -80,7 +73,7 @@ public final class OwnMaterial {
      * @throws BadAnswer when nothing of it can be an id
      */
     public void name(String typed) {
-        if (CONTROL.matcher(typed).find()) {
+        if (FileNumber.controls(typed)) {
             throw new BadAnswer("name", "A name holds no control characters. For example yard blue.");
         }
         if (Forgetting.plain(typed).isEmpty() || typed.length() > LONGEST) {
@@ -112,9 +105,7 @@ public final class OwnMaterial {
             if (word.isEmpty()) {
                 continue;
             }
-            if (word.length() > LONGEST
-                    || words.size() >= MOST_WORDS
-                    || CONTROL.matcher(word).find()) {
+            if (word.length() > LONGEST || words.size() >= MOST_WORDS || FileNumber.controls(word)) {
                 throw new BadAnswer(
                         "says",
                         "At most " + MOST_WORDS + " words of " + LONGEST
@@ -182,7 +173,7 @@ public final class OwnMaterial {
         double most = Math.max(Math.abs(usual.low()), Math.abs(usual.high())) * FAR;
         double min = d == Dimension.TEMPERATURE ? COLDEST_C : mayBeNegative ? -most : usual.low() / FAR;
         double max = d == Dimension.TEMPERATURE ? HOTTEST_C : most;
-        String example = plain(usual.typical()) + (usual.unit().equals("1") ? "" : " " + usual.unit());
+        String example = FileNumber.typed(usual.typical(), usual.unit());
         Reading r = QuantityReader.read(typed, new Expect(d, usual.unit(), min, max, example, false, false));
         if (r instanceof DontKnow) {
             return Optional.empty();
@@ -226,23 +217,12 @@ public final class OwnMaterial {
         ObjectNode all = out.putObject("values");
         values.forEach((field, v) -> {
             ObjectNode one = all.putObject(field);
-            one.put("low", number(v.low()));
-            one.put("typical", number(v.typical()));
-            one.put("high", number(v.high()));
+            one.put("low", FileNumber.of(v.low()));
+            one.put("typical", FileNumber.of(v.typical()));
+            one.put("high", FileNumber.of(v.high()));
             one.put("unit", v.unit());
             one.put("source", v.source());
         });
         return Json.pretty(out) + "\n";
-    }
-
-    private static BigDecimal number(double v) {
-        BigDecimal n = new BigDecimal(v).round(new MathContext(DIGITS));
-        return n.signum() == 0
-                ? BigDecimal.ZERO
-                : new BigDecimal(n.stripTrailingZeros().toPlainString());
-    }
-
-    private static String plain(double v) {
-        return number(v).toPlainString();
     }
 }

@@ -52,7 +52,8 @@ public final class SavedCases {
         return all.stream().filter(s -> s.word().equals(word)).toList();
     }
 
-    private static List<Saved> in(Path folder, boolean own, Knowledge knowledge) {
+    /** The cases of one folder, by name; none where there is no such folder. */
+    static List<Saved> in(Path folder, boolean own, Knowledge knowledge) {
         if (folder == null || !Files.isDirectory(folder)) {
             return List.of();
         }

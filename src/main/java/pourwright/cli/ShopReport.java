@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import pourwright.advice.BadAnswer;
 import pourwright.ask.RuleProse;
 import pourwright.casebook.CaseChange;
@@ -177,8 +176,7 @@ final class ShopReport {
     private Map<String, List<String>> readers() {
         Map<String, List<String>> out = new TreeMap<>();
         RuleProse prose = new RuleProse(shipped, Map.of());
-        Stream.of(RuleBook.method(), RuleBook.judge(), RuleBook.diagnosis(), RuleBook.kit())
-                .flatMap(b -> b.cards().stream())
+        RuleBook.allCards()
                 .sorted()
                 .forEach(c -> prose.guidelines(RuleText.of(c))
                         .forEach(g ->

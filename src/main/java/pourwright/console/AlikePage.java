@@ -16,6 +16,11 @@ import pourwright.knowledge.Knowledge;
 public final class AlikePage {
     private static final int MOST = 3;
     private static final int NAMED = 4;
+    /** Words for a number that stands beside them; they decide nothing. */
+    private static final double SAME = 0.02;
+
+    private static final double VERY_NEAR = 0.2;
+    private static final double NEAR = 0.4;
 
     private final Knowledge knowledge;
     private final int width;
@@ -137,10 +142,10 @@ public final class AlikePage {
 
     /** How near, in words; the number stands beside it. */
     public static String word(double distance) {
-        if (distance < 0.02) {
+        if (distance < SAME) {
             return "the same job";
         }
-        return distance < 0.2 ? "very near" : distance < 0.4 ? "near" : "somewhat alike";
+        return distance < VERY_NEAR ? "very near" : distance < NEAR ? "near" : "somewhat alike";
     }
 
     private String said(String id, Answers answers) {

@@ -42,6 +42,7 @@ public final class Learning {
     private final int run;
     private final Diagnoser diagnoser;
     private long seed;
+    private boolean open;
     private Progress progress = new Progress("", List.of());
 
     /**
@@ -94,10 +95,24 @@ public final class Learning {
             while (true) {
                 inside(this::choose);
             }
+        } catch (Door.Ended e) {
+            say("The input ended." + kept());
+            return Conversation.End.UNFINISHED;
+        } catch (Door.Interrupted e) {
+            say("Stopped." + kept());
+            return Conversation.End.INTERRUPTED;
         } catch (Quit e) {
             say(progress.name().isEmpty() ? "Left." : "Left. What you have done is kept.");
             return Conversation.End.ADVICE;
         }
+    }
+
+    /** What becomes of the work so far when the talk is cut off. */
+    private String kept() {
+        return (progress.name().isEmpty()
+                        ? ""
+                        : " What you have done is kept; \"pourwright learn\" goes on from there.")
+                + (open ? " The exercise that was open does not count." : "");
     }
 
     /** Does something from which "back" leads to the list. */
@@ -105,6 +120,7 @@ public final class Learning {
         try {
             what.run();
         } catch (Back e) {
+            open = false;
             say("");
         }
     }
@@ -201,12 +217,8 @@ public final class Learning {
         page.believed(l).forEach(door::say);
         say("");
         say("Exercises now? (Enter = yes, or \"no\")");
-        boolean yes = new Pick(
-                        door, "exercises > ", List.of("yes", "no"), "What one has to decide oneself is remembered.")
-                .ask()
-                .orElseThrow(Quit::new)
-                .equals("yes");
-        if (yes) {
+        if (pick("exercises > ", List.of("yes", "no"), "What one has to decide oneself is remembered.")
+                .equals("yes")) {
             exercises(l);
         }
     }
@@ -219,13 +231,10 @@ public final class Learning {
         Optional<Tried.Way> way = tried.way();
         way.ifPresent(w -> {
             say(e.foretell());
-            String said = new Pick(
-                            door,
-                            "foretell > ",
-                            List.of("don't know", "more", "less", "same"),
-                            "Whoever has foretold something remembers what came.")
-                    .ask()
-                    .orElseThrow(Quit::new);
+            String said = pick(
+                    "foretell > ",
+                    List.of("don't know", "more", "less", "same"),
+                    "Whoever has foretold something remembers what came.");
             String is = w.name().toLowerCase(Locale.ROOT);
             say(
                     said.equals(is)
@@ -298,11 +307,13 @@ public final class Learning {
         Exercise e = drawn.get();
         say(title);
         exercisePage.story(e).forEach(door::say);
+        open = true;
         List<Answer> replies = new ArrayList<>();
         for (Question part : e.parts()) {
             exercisePage.ask(e, part).forEach(door::say);
             replies.add(reply(part));
         }
+        open = false;
         Marked m = exercises.mark(e, replies);
         exercisePage.marks(e, m).forEach(door::say);
         for (String b : m.misconceptions()) {
@@ -377,6 +388,26 @@ public final class Learning {
             keep.learners().add(progress.name(), e);
         } catch (IOException x) {
             say("Your progress cannot be kept: " + Trouble.why(keep.learners().file(progress.name()), x) + ".");
+        }
+    }
+
+    /** One of a few words, the first on a bare Enter. The words that work everywhere work here too. */
+    private String pick(String prompt, List<String> words, String why) {
+        return new Pick(new LearnersDoor(why), prompt, words, why).ask().orElseThrow(Quit::new);
+    }
+
+    /** A door at which the words that work everywhere in the course are answered before anything else sees them. */
+    private final class LearnersDoor extends DoorAround {
+        private final String why;
+
+        LearnersDoor(String why) {
+            super(Learning.this.door);
+            this.why = why;
+        }
+
+        @Override
+        public String ask(String prompt, List<String> words) {
+            return Learning.this.ask(prompt, words, why);
         }
     }
 

@@ -33,7 +33,7 @@ public final class LessonPage {
         List<String> out = new ArrayList<>(wrap(l.order() + ". " + l.title(), ""));
         for (String paragraph : l.says()) {
             out.add("");
-            out.addAll(wrap(paragraph, ""));
+            out.addAll(Wrap.text(paragraph, width, "", ""));
         }
         out.add("");
         if (!l.terms().isEmpty()) {
@@ -169,20 +169,7 @@ public final class LessonPage {
         if (m.shown() == null) {
             return "";
         }
-        Lesson.Experiment e = new Lesson.Experiment(
-                "",
-                m.shown().answers(),
-                m.shown().answers().keySet().iterator().next(),
-                "",
-                "",
-                List.of(m.shown().figure()),
-                "",
-                "");
-        OneFigure.Result r = new Tried(e, diagnoser)
-                .of(new Tried(e, diagnoser)
-                        .answers(m.shown().answers().values().iterator().next()))
-                .figures()
-                .get(0);
+        OneFigure.Result r = Tried.of(m.shown(), knowledge);
         String given = m.shown().answers().entrySet().stream()
                 .map(a -> a.getKey().replace('-', ' ') + " " + said(a.getKey(), a.getValue()))
                 .collect(Collectors.joining(", "));

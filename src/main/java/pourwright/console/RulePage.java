@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import pourwright.advice.Consultation;
 import pourwright.advice.Nearest;
 import pourwright.advice.Wording;
@@ -46,9 +45,8 @@ public final class RulePage {
 
     /** What to say where no rule has that id. */
     public static String unknown(String id) {
-        Map<String, String> names = Stream.of(RuleBook.method(), RuleBook.judge(), RuleBook.kit(), RuleBook.diagnosis())
-                .flatMap(b -> b.cards().stream())
-                .collect(Collectors.toMap(RuleCard::id, RuleCard::says, (a, b) -> a));
+        Map<String, String> names =
+                RuleBook.allCards().collect(Collectors.toMap(RuleCard::id, RuleCard::says, (a, b) -> a));
         List<String> near = Nearest.of(id, names);
         return "No rule is called \"" + Clean.quoted(id) + "\"."
                 + (near.isEmpty() ? "" : " Perhaps " + String.join(" or ", near) + ".")

@@ -50,6 +50,15 @@ public record Knowledge(
 
     /** This knowledge with other questions to look up; the questions of a plan stay the same. */
     Knowledge withQuestionsById(Map<String, Question> byId) {
+        return with(byId, leftOut);
+    }
+
+    /** The same without some rules, so that it can be seen which advice rests on them. */
+    public Knowledge without(Set<String> rules) {
+        return with(questionsById, Set.copyOf(rules));
+    }
+
+    private Knowledge with(Map<String, Question> byId, Set<String> silent) {
         return new Knowledge(
                 questions,
                 byId,
@@ -67,29 +76,7 @@ public record Knowledge(
                 remedies,
                 emergencies,
                 ownRuns,
-                leftOut);
-    }
-
-    /** The same without some rules, so that it can be seen which advice rests on them. */
-    public Knowledge without(Set<String> rules) {
-        return new Knowledge(
-                questions,
-                questionsById,
-                materials,
-                guidelines,
-                sources,
-                cautions,
-                closing,
-                terms,
-                pumps,
-                processes,
-                agents,
-                steps,
-                decisions,
-                remedies,
-                emergencies,
-                ownRuns,
-                Set.copyOf(rules));
+                silent);
     }
 
     /** True when some of it is read only when somebody looks into it. */

@@ -147,12 +147,14 @@ public final class RuleBook {
                 && !c.startsWith(KIT_PACKAGE));
     }
 
+    /** The cards of every base. */
+    public static Stream<RuleCard> allCards() {
+        return Stream.of(method(), judge(), kit(), diagnosis()).flatMap(b -> b.cards().stream());
+    }
+
     /** The card of a rule of any base, by its id. */
     public static Optional<RuleCard> card(String id) {
-        return Stream.of(method(), judge(), kit(), diagnosis())
-                .flatMap(b -> b.cards().stream())
-                .filter(c -> c.id().equals(id))
-                .findFirst();
+        return allCards().filter(c -> c.id().equals(id)).findFirst();
     }
 
     /** The cards of all rules in this base. */

@@ -72,15 +72,10 @@ public final class RuleFamily {
         return g;
     }
 
-    private static Stream<RuleCard> all() {
-        return Stream.of(RuleBook.method(), RuleBook.judge(), RuleBook.kit(), RuleBook.diagnosis())
-                .flatMap(b -> b.cards().stream());
-    }
-
     /** Every folder, and every topic with an at-sign, with what it holds in words. */
     public static Map<String, String> names() {
         Map<String, Integer> count = new TreeMap<>();
-        all().forEach(c -> {
+        RuleBook.allCards().forEach(c -> {
             count.merge(c.folder(), 1, Integer::sum);
             count.merge("@" + c.topic(), 1, Integer::sum);
         });
@@ -103,10 +98,15 @@ public final class RuleFamily {
                 .replaceFirst("^rules/", "")
                 .replaceFirst("/$", "");
         String topic = wanted.startsWith("@") ? wanted.substring(1) : wanted;
-        List<RuleCard> cards =
-                all().filter(c -> c.folder().equals(wanted)).sorted().toList();
+        List<RuleCard> cards = RuleBook.allCards()
+                .filter(c -> c.folder().equals(wanted))
+                .sorted()
+                .toList();
         if (cards.isEmpty()) {
-            cards = all().filter(c -> c.topic().equals(topic)).sorted().toList();
+            cards = RuleBook.allCards()
+                    .filter(c -> c.topic().equals(topic))
+                    .sorted()
+                    .toList();
         }
         if (cards.isEmpty()) {
             List<String> near = Nearest.of(topic, names());

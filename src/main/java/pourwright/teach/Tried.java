@@ -2,6 +2,7 @@ package pourwright.teach;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import pourwright.advice.BadAnswer;
 import pourwright.advice.OneFigure;
@@ -46,11 +47,20 @@ public final class Tried {
 
     /** The answers with this one to the question that is varied, as it is typed. */
     public Answers answers(String typed) {
+        return NumberExercise.Typed.with(typed(experiment.answers(), knowledge), experiment.vary(), typed, knowledge);
+    }
+
+    /** The figure that shows that a belief is wrong. */
+    public static OneFigure.Result of(Lesson.Shown shown, Knowledge knowledge) {
+        return InUnits.of(OneFigure.named(shown.figure(), knowledge), typed(shown.answers(), knowledge));
+    }
+
+    private static Answers typed(Map<String, String> answers, Knowledge knowledge) {
         Answers all = Answers.NONE;
-        for (var e : experiment.answers().entrySet()) {
+        for (var e : answers.entrySet()) {
             all = NumberExercise.Typed.with(all, e.getKey(), e.getValue(), knowledge);
         }
-        return NumberExercise.Typed.with(all, experiment.vary(), typed, knowledge);
+        return all;
     }
 
     /**

@@ -5,11 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import pourwright.casebook.ShopLock;
@@ -17,36 +14,7 @@ import pourwright.casebook.ShopPack;
 import pourwright.knowledge.Json;
 
 /** The workshop's own folder: made, filled, checked, sent elsewhere. */
-class ShopCommandTest {
-    @TempDir
-    private Path dir;
-
-    private Ran shop(String... words) {
-        return typing("", words);
-    }
-
-    private Ran typing(String typed, String... words) {
-        List<String> args = new ArrayList<>(List.of("shop"));
-        args.addAll(List.of(words));
-        args.addAll(List.of("--shop", dir.resolve("yard").toString()));
-        return Ran.with(typed, Map.of(), args.toArray(String[]::new));
-    }
-
-    /** Lines as a person types them. */
-    private static String typed(String... lines) {
-        return String.join("\n", lines) + "\n";
-    }
-
-    private Path file(String name) throws IOException {
-        Path f = dir.resolve("yard").resolve(name);
-        Files.createDirectories(f.getParent());
-        return f;
-    }
-
-    private static String flat(Ran r) {
-        return (r.out() + r.err()).replaceAll("\\s+", " ");
-    }
-
+class ShopCommandTest extends Yard {
     @Test
     void itIsMadeOnceAndNothingIsWrittenOver() throws IOException {
         assertThat(flat(shop())).contains("There is no folder");

@@ -5,13 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import pourwright.casebook.OwnGuidelines;
@@ -24,37 +22,8 @@ import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeReader;
 
 /** The workshop's folder where something is odd: long, foreign, old, contradictory, in the way. */
-class ShopEdgesTest {
+class ShopEdgesTest extends Yard {
     private static final Knowledge SHIPPED = KnowledgeReader.read(Path.of("knowledge"));
-
-    @TempDir
-    private Path dir;
-
-    private Ran shop(String... words) {
-        return at("yard", "", words);
-    }
-
-    private Ran at(String folder, String typed, String... words) {
-        List<String> args = new ArrayList<>(List.of("shop"));
-        args.addAll(List.of(words));
-        args.addAll(List.of("--shop", dir.resolve(folder).toString()));
-        return Ran.with(typed, Map.of(), args.toArray(String[]::new));
-    }
-
-    /** Lines as a person types them. */
-    private static String typed(String... lines) {
-        return String.join("\n", lines) + "\n";
-    }
-
-    private Path file(String name) throws IOException {
-        Path f = dir.resolve("yard").resolve(name);
-        Files.createDirectories(f.getParent());
-        return f;
-    }
-
-    private static String flat(Ran r) {
-        return (r.out() + r.err()).replaceAll("\\s+", " ");
-    }
 
     /** The records of years are longer than one JSON string may be. */
     @Test

@@ -12,8 +12,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,6 +23,7 @@ import pourwright.knowledge.KnowledgeReader;
 import pourwright.sheet.Sheet;
 import pourwright.sheet.SheetHtml;
 import pourwright.sheet.SheetMaker;
+import pourwright.testing.PrintedPages;
 
 /**
  * Three benches of the Lantern Yard with gloves on and the clock running, told as a person sees them, and the sheet of each. The
@@ -36,7 +35,6 @@ class RecordedBenchesTest {
     private static final boolean RECORD = Boolean.getBoolean("pourwright.record");
     private static final Knowledge KNOWLEDGE = KnowledgeReader.read(Path.of("knowledge"));
     private static final Instant NINE = Instant.parse("2026-03-02T09:00:00Z");
-    private static final Path BROWSER = Path.of("/usr/bin/chromium");
 
     /** What a person types, where, and how long it takes. */
     private static final class Script {
@@ -204,30 +202,9 @@ class RecordedBenchesTest {
             strings = {"silicone-froths-over", "fast-polyurethane-mixed-two-minutes-ago", "thirty-grams-weighed-wrongly"
             })
     void aSheetPrintsOnOnePage(String name) throws Exception {
-        Assumptions.assumeTrue(Files.isExecutable(BROWSER), "no browser on this machine");
+        String html = Files.readString(BENCHES.resolve(name + ".sheet.html"));
         for (String paper : List.of("A4", "letter")) {
-            Path page = dir.resolve(name + ".html");
-            Files.writeString(
-                    page,
-                    Files.readString(BENCHES.resolve(name + ".sheet.html"))
-                            .replace("@page { margin", "@page { size: " + paper + "; margin"));
-            Path pdf = dir.resolve(name + paper + ".pdf");
-            Process p = new ProcessBuilder(
-                            BROWSER.toString(),
-                            "--headless",
-                            "--no-sandbox",
-                            "--disable-gpu",
-                            "--disable-background-networking",
-                            "--user-data-dir=" + dir.resolve("profile"),
-                            "--no-pdf-header-footer",
-                            "--print-to-pdf=" + pdf,
-                            page.toUri().toString())
-                    .redirectErrorStream(true)
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-            assertThat(p.waitFor(3, TimeUnit.MINUTES)).isTrue();
-            String text = Files.readString(pdf, java.nio.charset.StandardCharsets.ISO_8859_1);
-            assertThat(text.split("/Type ?/Page[^s]", -1).length - 1).as(paper).isEqualTo(1);
+            assertThat(PrintedPages.of(html, paper, dir)).as(paper).isEqualTo(1);
         }
     }
 }

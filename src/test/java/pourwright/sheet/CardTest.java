@@ -2,16 +2,12 @@ package pourwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeMap;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -30,14 +26,13 @@ import pourwright.console.CardPage;
 import pourwright.knowledge.Guideline;
 import pourwright.knowledge.Knowledge;
 import pourwright.knowledge.KnowledgeReader;
+import pourwright.testing.PrintedPages;
 
 class CardTest {
     private static final Path FOLDER = Path.of("knowledge");
     private static final Knowledge KNOWLEDGE = KnowledgeReader.read(FOLDER);
     private static final Knowledge ALL = KnowledgeReader.withObservations(FOLDER, KNOWLEDGE);
-    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
     private static final int WIDTH = 80;
-    private static final int PRINT_S = 60;
 
     @TempDir
     Path dir;
@@ -226,10 +221,9 @@ class CardTest {
     @ParameterizedTest
     @ValueSource(strings = {"a4", "letter"})
     void paperHoldsWhatAPageSays(String paper) throws IOException, InterruptedException {
-        assumeTrue(Files.isExecutable(CHROMIUM), "no Chromium here");
         for (String name : List.of("degas", "@cup", "safety", "pressure", "@safety", "pump")) {
             Card card = RuleFamily.of(name, ALL, "Made by a test, with a rule book and a knowledge.");
-            assertThat(printed(CardHtml.of(card), paper))
+            assertThat(PrintedPages.of(CardHtml.of(card), paper, dir))
                     .as(name)
                     .isEqualTo(CardFit.pages(card).size());
         }
@@ -239,38 +233,9 @@ class CardTest {
                 "lantern-panel-polyester",
                 "first-day-nothing-known")) {
             Card card = ofPlan(Path.of("transcripts-of-cases", name + ".case.json"));
-            assertThat(printed(CardHtml.of(card), paper))
+            assertThat(PrintedPages.of(CardHtml.of(card), paper, dir))
                     .as(name)
                     .isEqualTo(CardFit.pages(card).size());
         }
-    }
-
-    private int printed(String html, String paper) throws IOException, InterruptedException {
-        Path page = Files.writeString(
-                dir.resolve("card.html"),
-                html.replace("@page { margin: 10mm }", "@page { margin: 10mm; size: " + paper + " }"));
-        Path pdf = dir.resolve("card.pdf");
-        Files.deleteIfExists(pdf);
-        Process p = new ProcessBuilder(
-                        CHROMIUM.toString(),
-                        "--headless",
-                        "--no-sandbox",
-                        "--disable-gpu",
-                        "--user-data-dir=" + dir.resolve("profile"),
-                        "--no-pdf-header-footer",
-                        "--print-to-pdf=" + pdf,
-                        page.toUri().toString())
-                .redirectErrorStream(true)
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        if (!p.waitFor(PRINT_S, TimeUnit.SECONDS)) {
-            p.destroyForcibly();
-        }
-        assumeTrue(Files.exists(pdf), "Chromium did not print");
-        String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
-        return (int) Pattern.compile("/Type\\s*/Page\\b(?!s)")
-                .matcher(text)
-                .results()
-                .count();
     }
 }
