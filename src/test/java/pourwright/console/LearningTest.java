@@ -104,6 +104,36 @@ class LearningTest {
                 .doesNotContain("1. air put back");
     }
 
+    /** The words that a lesson teaches are taken at its short questions too. */
+    @Test
+    void theShortQuestionsTakeTheWordsOfTheCourse() {
+        ScriptedDoor door =
+                ScriptedDoor.typing("", "8", "define blind pocket", "rule second-pull-in-the-mould", "back", "quit");
+        at(door).run("", null);
+        assertThat(door.all())
+                .contains("blind pocket: ", "(degas/second-pull-in-the-mould)")
+                .doesNotContain("is not an answer here");
+        assertThat(door.prompts.subList(door.prompts.size() - 2, door.prompts.size()))
+                .containsExactly("foretell", "learn");
+    }
+
+    /** Cut off in an exercise: what was done before is kept, and it is said that the open one does not count. */
+    @Test
+    void whoIsCutOffIsToldWhatIsKept() throws IOException {
+        ScriptedDoor door = ScriptedDoor.typing("Ida", "exercise 10", "don't know", "don't know", "don't know");
+        assertThat(at(door).run("", null)).isEqualTo(Conversation.End.UNFINISHED);
+        assertThat(door.all())
+                .contains("The input ended. What you have done is kept;", "The exercise that was open does not count.");
+        assertThat(new Learners(shop).read("Ida").events()).hasSize(1);
+        Door interrupting = new ScriptedDoor(
+                id -> {
+                    throw new Door.Interrupted();
+                },
+                80,
+                false);
+        assertThat(at(interrupting).run("", null)).isEqualTo(Conversation.End.INTERRUPTED);
+    }
+
     @Test
     void aNameThatIsNoneIsRefusedAndTheCourseGoesOn() {
         ScriptedDoor door = ScriptedDoor.typing("???", "quit");
